@@ -1,0 +1,2 @@
+export type * from './record.ts';
+export { BATCH_SCHEMA } from './record.ts';

@@ -1,0 +1,1 @@
+export type { Finding, MissingInput, Severity, StageId, Params, StageResult, Verdict, VerdictState } from './finding.ts';

@@ -1,0 +1,1 @@
+export { blankEntry, defaultEntry, type Entry, enteredEntry, type Unit } from './entry.ts';

@@ -1,0 +1,18 @@
+import { coolingSources } from './cooling.ts';
+import { cureSources } from './cure.ts';
+import { formulaSources } from './formula.ts';
+import { heatSources } from './heat.ts';
+import { ingredientsSources } from './ingredients.ts';
+import { lethalitySources } from './lethality.ts';
+import { mouldSources } from './mould.ts';
+
+/** Every published source the project leans on, by id. */
+export const SOURCES = {
+  ...ingredientsSources,
+  ...formulaSources,
+  ...cureSources,
+  ...mouldSources,
+  ...lethalitySources,
+  ...coolingSources,
+  ...heatSources,
+} as const;
