@@ -1,2 +1,4 @@
+export { newBatch, newLine, newMould, newProbeLog, newReading, newStep } from './new-batch.ts';
+export { type ReadBatch, readBatch } from './read-batch.ts';
 export type * from './record.ts';
 export { BATCH_SCHEMA } from './record.ts';

@@ -43,7 +43,12 @@ export interface IssuedAssessment {
   calcVersion: string;
   ruleSets: readonly { subject: string; id: string; edition: string; reviewed: string }[];
   /** Composition rows used, by ingredient id: per 100 g. */
-  composition: Readonly<Record<string, { waterG: number | null; proteinG: number | null; fatG: number | null; saltG: number | null }>>;
+  composition: Readonly<
+    Record<
+      string,
+      { waterG: number | null; proteinG: number | null; fatG: number | null; saltG: number | null }
+    >
+  >;
   verdicts: readonly { id: string; state: string; reason: string }[];
   figures: Readonly<Record<string, number | null>>;
 }

@@ -1,1 +1,10 @@
-export type { Finding, MissingInput, Severity, StageId, Params, StageResult, Verdict, VerdictState } from './finding.ts';
+export type {
+  Finding,
+  MissingInput,
+  Params,
+  Severity,
+  StageId,
+  StageResult,
+  Verdict,
+  VerdictState,
+} from './finding.ts';

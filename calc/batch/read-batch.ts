@@ -1,0 +1,28 @@
+import * as v from 'valibot';
+import { BATCH_SCHEMA, type Batch } from './record.ts';
+import { batchSchema } from './schema.ts';
+
+/** What came of reading a stored or imported record. */
+export type ReadBatch =
+  | { ok: true; batch: Batch }
+  | { ok: false; problem: 'newer-version'; version: number }
+  | { ok: false; problem: 'damaged'; path: string; found: string };
+
+/**
+ * Reads a record of unknown origin.
+ *
+ * @param raw parsed JSON. It is never changed; a damaged record is told apart, not repaired.
+ * @returns the batch, or what is wrong and where
+ */
+export function readBatch(raw: unknown): ReadBatch {
+  if (typeof raw === 'object' && raw !== null && 'schema' in raw) {
+    const version = raw.schema;
+    if (typeof version === 'number' && version > BATCH_SCHEMA) {
+      return { ok: false, problem: 'newer-version', version };
+    }
+  }
+  const result = v.safeParse(batchSchema, raw, { abortEarly: true });
+  if (result.success) return { ok: true, batch: result.output };
+  const issue = result.issues[0];
+  return { ok: false, problem: 'damaged', path: v.getDotPath(issue) ?? '', found: issue.received };
+}

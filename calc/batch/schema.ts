@@ -1,0 +1,156 @@
+import * as v from 'valibot';
+import { BATCH_SCHEMA, type Batch } from './record.ts';
+
+/** Longest text a field of a record may hold. Longer is damage or an attack, not a note. */
+const MAX_TEXT = 20_000;
+/** Most rows any list of a record may hold: a logger reading every second for a day and more. */
+const MAX_ROWS = 120_000;
+
+const text = v.pipe(v.string(), v.maxLength(MAX_TEXT));
+const stamp = v.nullable(text);
+const list = <T extends v.GenericSchema>(item: T) => v.pipe(v.array(item), v.maxLength(MAX_ROWS));
+
+const units = [
+  ...['g', 'kg', 'oz', 'lb', 'mm', 'cm', 'in', 'mL', 'L', 'C', 'F', 'dC', 'dF'],
+  ...['kPa', 'hPa', 'psi', 'min', 'h', 's', 'd', '%', 'ppm', 'g/mL', 'count'],
+] as const;
+
+const entry = v.strictObject({
+  text,
+  unit: v.picklist(units),
+  origin: v.picklist(['entered', 'default'] as const),
+});
+
+const formulaLine = v.strictObject({
+  id: text,
+  name: text,
+  part: v.picklist([
+    ...(['lean', 'fat', 'liver', 'offal', 'panade', 'egg', 'liquid'] as const),
+    ...(['garnish', 'seasoning', 'salt', 'curing-salt', 'lining'] as const),
+  ]),
+  ingredientId: stamp,
+  amount: entry,
+  basis: v.picklist(['mass', 'percent-of-meat', 'percent-of-total'] as const),
+  actual: entry,
+  lot: text,
+  declared: v.strictObject({ salt: entry, fat: entry, protein: entry, water: entry }),
+  cure: v.nullable(v.strictObject({ nitrite: entry, nitrate: entry })),
+  carriedNitrite: entry,
+});
+
+const mould = v.strictObject({
+  id: text,
+  name: text,
+  shape: v.picklist(['rectangular', 'tapered', 'half-cylinder', 'cylinder', 'roof', 'oval'] as const),
+  dimensions: v.strictObject({
+    length: entry,
+    width: entry,
+    depth: entry,
+    baseLength: entry,
+    baseWidth: entry,
+    diameter: entry,
+  }),
+  waterFill: entry,
+  headspace: entry,
+  liningKind: v.picklist(['none', 'fat', 'bacon', 'caul', 'leaf', 'film', 'parchment'] as const),
+  liningThickness: entry,
+  count: entry,
+  actualFills: list(entry),
+});
+
+const reading = v.strictObject({
+  id: text,
+  at: text,
+  temperature: entry,
+  enteredAt: stamp,
+  initials: text,
+  excluded: v.nullable(v.strictObject({ reason: text, initials: text, at: text })),
+});
+
+const step = v.strictObject({
+  id: text,
+  kind: v.picklist(['smoke', 'cook', 'reheat', 'chill'] as const),
+  medium: entry,
+  oven: entry,
+  startedAt: stamp,
+  endedAt: stamp,
+  note: text,
+});
+
+const log = v.strictObject({
+  id: text,
+  name: text,
+  mouldId: stamp,
+  probeName: text,
+  offset: entry,
+  error: entry,
+  readings: list(reading),
+});
+
+const grams = v.nullable(v.number());
+const issued = v.strictObject({
+  issuedAt: text,
+  calcVersion: text,
+  ruleSets: list(v.strictObject({ subject: text, id: text, edition: text, reviewed: text })),
+  composition: v.record(text, v.strictObject({ waterG: grams, proteinG: grams, fatG: grams, saltG: grams })),
+  verdicts: list(v.strictObject({ id: text, state: text, reason: text })),
+  figures: v.record(text, grams),
+});
+
+/** The record of one batch, version 1. Strict: an unknown key is damage or a newer version. */
+export const batchSchema = v.strictObject({
+  schema: v.literal(BATCH_SCHEMA),
+  id: v.pipe(text, v.minLength(1)),
+  demo: v.boolean(),
+  createdAt: text,
+  updatedAt: text,
+  zone: text,
+  product: v.strictObject({
+    name: text,
+    batchNo: text,
+    kitchen: text,
+    portions: entry,
+    madeBy: text,
+    finished: entry,
+    useBy: text,
+  }),
+  formula: v.strictObject({ familyId: stamp, lines: list(formulaLine), saltTarget: entry }),
+  cure: v.strictObject({
+    ruleSetId: stamp,
+    nitriteTarget: entry,
+    scaleReadability: entry,
+    weighedBy: text,
+    checkedBy: text,
+  }),
+  mould: v.strictObject({ moulds: list(mould), density: entry }),
+  process: v.strictObject({
+    cookRuleSetId: stamp,
+    cookLimitId: stamp,
+    coolRuleSetId: stamp,
+    steps: list(step),
+    logs: list(log),
+  }),
+  press: v.strictObject({
+    boardLength: entry,
+    boardWidth: entry,
+    load: entry,
+    pressureTarget: entry,
+    startedAt: stamp,
+  }),
+  deviations: list(
+    v.strictObject({
+      id: text,
+      at: text,
+      what: text,
+      decision: v.picklist(['', 'release', 'reheat', 'discard', 'hold'] as const),
+      cause: text,
+      prevention: text,
+      by: text,
+    }),
+  ),
+  signOffs: list(
+    v.strictObject({ role: v.picklist(['made', 'checked', 'verified'] as const), name: text, at: text }),
+  ),
+  notes: text,
+  issued: list(issued),
+}) satisfies v.GenericSchema<unknown, Batch>;
