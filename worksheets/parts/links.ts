@@ -1,0 +1,13 @@
+import { createContext } from 'preact';
+
+/** Addresses the site hands down: worksheets build no URL of their own. */
+export interface SiteLinks {
+  /** Folder the demo batches are fetched from, with a trailing slash. */
+  demoBase: string;
+  /** Caution pages by slug. */
+  cautions: Readonly<Record<string, string>>;
+  /** Worksheet pages by name (`batch-formula`, `salt-and-cure`, …). */
+  worksheets: Readonly<Record<string, string>>;
+}
+
+export const Links = createContext<SiteLinks>({ demoBase: '', cautions: {}, worksheets: {} });

@@ -1,0 +1,25 @@
+import type { Verdict, VerdictState } from '@larderwright/calc/findings';
+import { SOURCES } from '@larderwright/calc/sources';
+import { wordsOf } from '../words/index.ts';
+
+const STATE_WORD: Record<VerdictState, string> = { pass: 'PASS', fail: 'FAIL', 'cannot-tell': 'CANNOT TELL' };
+
+/** One limit judged: the word, the reason, the source, and the mark of a limit that is from memory. */
+export function VerdictLine({ verdict }: { verdict: Verdict }) {
+  const { title, body } = wordsOf(verdict.reason, verdict.params);
+  const source = verdict.basis ? SOURCES[verdict.basis] : undefined;
+  return (
+    <div class="verdict" data-state={verdict.state}>
+      <p class="verdict-line">
+        <strong class="verdict-word">{STATE_WORD[verdict.state]}</strong> <span>{title}</span>
+      </p>
+      {body ? <p class="verdict-body">{body}</p> : null}
+      {source ? (
+        <p class="verdict-basis">
+          {source.title}, {source.edition}
+          {verdict.mark === 'memory' ? <strong> · limit from memory, check the current text</strong> : null}
+        </p>
+      ) : null}
+    </div>
+  );
+}

@@ -1,0 +1,28 @@
+const two = (n: number) => String(n).padStart(2, '0');
+
+/** A moment as ISO 8601 with this device's offset: the wall clock and the instant both survive. */
+export function localIso(date: Date): string {
+  const offset = -date.getTimezoneOffset();
+  const sign = offset < 0 ? '-' : '+';
+  const zone = `${sign}${two(Math.floor(Math.abs(offset) / 60))}:${two(Math.abs(offset) % 60)}`;
+  const day = `${date.getFullYear()}-${two(date.getMonth() + 1)}-${two(date.getDate())}`;
+  return `${day}T${two(date.getHours())}:${two(date.getMinutes())}:${two(date.getSeconds())}${zone}`;
+}
+
+/** Now, as the batch records it. */
+export function nowIso(): string {
+  return localIso(new Date());
+}
+
+/** The zone this device keeps, as an IANA name. */
+export function zoneHere(): string {
+  return Intl.DateTimeFormat().resolvedOptions().timeZone || 'UTC';
+}
+
+/** A fresh id for a record or a row. */
+export function newId(): string {
+  // randomUUID is missing on plain http in a kitchen's own network.
+  if (typeof crypto.randomUUID === 'function') return crypto.randomUUID();
+  const bytes = crypto.getRandomValues(new Uint8Array(16));
+  return Array.from(bytes, (byte) => byte.toString(16).padStart(2, '0')).join('');
+}

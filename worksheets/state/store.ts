@@ -1,0 +1,55 @@
+import type { Batch } from '@larderwright/calc/batch';
+import { newBatch } from '@larderwright/calc/batch';
+import type { Entry } from '@larderwright/calc/quantities';
+import { atom } from 'nanostores';
+import { newId, nowIso, zoneHere } from './clock.ts';
+import { getAt, setAt } from './paths.ts';
+
+/**
+ * The one batch a page works on. It starts as the same empty record on the server and in the browser,
+ * so that the first paint agrees with the HTML; a saved batch is put in afterwards.
+ */
+export const emptyBatch: Batch = newBatch({ id: 'empty', at: '', zone: 'UTC' });
+export const $batch = atom<Batch>(emptyBatch);
+
+/**
+ * Where the batch on screen comes from.
+ * `waking`: the page has not yet looked for a saved batch; fields take no typing, so that none is lost.
+ * `blank`: there is none. `open`: a record of this device, saved as it is edited.
+ */
+export type Life = 'waking' | 'blank' | 'open';
+export const $life = atom<Life>('waking');
+
+/** Messages about the record itself (storage blocked, record damaged), by id of the words. */
+export interface Notice {
+  id: 'storage-failed' | 'record-damaged' | 'record-newer' | 'demo-missing' | 'batch-missing';
+  detail: string;
+}
+export const $notice = atom<Notice | null>(null);
+
+/** Changes the batch. The first edit of an empty page begins a record of its own. */
+export function edit(change: (batch: Batch) => Batch): void {
+  const before = $batch.get();
+  const after = change(before);
+  if (after === before) return;
+  const at = nowIso();
+  if (before.id === emptyBatch.id) {
+    $batch.set({ ...after, id: newId(), createdAt: at, updatedAt: at, zone: zoneHere() });
+    $life.set('open');
+  } else {
+    $batch.set({ ...after, updatedAt: at });
+  }
+}
+
+/** Replaces the field at a path. */
+export function editAt(path: string, value: unknown): void {
+  edit((batch) => setAt(batch, path, value));
+}
+
+/** The number field at a path, as typed. */
+export function entryAt(batch: Batch, path: string): Entry {
+  const value = getAt(batch, path);
+  if (typeof value === 'object' && value !== null && 'text' in value && 'origin' in value)
+    return value as Entry;
+  throw new Error(`${path} is not a number field`);
+}
