@@ -3,12 +3,13 @@ import { useEffect } from 'preact/hooks';
 import { keepAsOwn, openDemo } from '../state/open.ts';
 import { startBatch } from '../state/start.ts';
 import { $batch, $life, $notice } from '../state/store.ts';
-import { useShared } from '../state/use-shared.ts';
+import { Hydrated, useHydrated, useShared } from '../state/use-shared.ts';
 import { noticeWords } from '../words/notices.ts';
 import { Links, type SiteLinks } from './links.ts';
 
 /** What every worksheet shares: the batch it works on, messages about the record, and the demo mark. */
 export function WorksheetFrame({ links, children }: { links: SiteLinks; children: ComponentChildren }) {
+  const hydrated = useHydrated();
   const batch = useShared($batch);
   const life = useShared($life);
   const notice = useShared($notice);
@@ -16,41 +17,43 @@ export function WorksheetFrame({ links, children }: { links: SiteLinks; children
   const demo = life === 'open' && batch.demo;
   const name = batch.product.name || 'Unnamed batch';
   return (
-    <Links.Provider value={links}>
-      <div class="worksheet" data-life={life}>
-        <p class="worksheet-batch" aria-live="polite">
-          {life === 'open' ? (
-            <>
-              Batch on the bench: <strong>{name}</strong>
-              {batch.product.batchNo ? ` · ${batch.product.batchNo}` : null}
-              {demo ? <span class="demo-mark"> DEMO, invented</span> : null}
-            </>
-          ) : life === 'waking' ? (
-            'Looking for the batch on this device …'
-          ) : (
-            'A new batch begins with the first thing you type. It is kept on this device only.'
-          )}
-        </p>
-        {demo ? (
-          <p class="worksheet-demo">
-            <button
-              type="button"
-              onClick={() => openDemo(batch.id.replace(/^demo-/, ''), links.demoBase, true)}
-            >
-              Put the demo back as it was
-            </button>
-            <button type="button" onClick={keepAsOwn}>
-              Copy it as a batch of my own
-            </button>
+    <Hydrated.Provider value={hydrated}>
+      <Links.Provider value={links}>
+        <div class="worksheet" data-life={life}>
+          <p class="worksheet-batch" aria-live="polite">
+            {life === 'open' ? (
+              <>
+                Batch on the bench: <strong>{name}</strong>
+                {batch.product.batchNo ? ` · ${batch.product.batchNo}` : null}
+                {demo ? <span class="demo-mark"> DEMO, invented</span> : null}
+              </>
+            ) : life === 'waking' ? (
+              'Looking for the batch on this device …'
+            ) : (
+              'A new batch begins with the first thing you type. It is kept on this device only.'
+            )}
           </p>
-        ) : null}
-        {notice ? (
-          <div class="finding" data-severity="caution" role="alert">
-            <p>{noticeWords(notice)}</p>
-          </div>
-        ) : null}
-        {children}
-      </div>
-    </Links.Provider>
+          {demo ? (
+            <p class="worksheet-demo">
+              <button
+                type="button"
+                onClick={() => openDemo(batch.id.replace(/^demo-/, ''), links.demoBase, true)}
+              >
+                Put the demo back as it was
+              </button>
+              <button type="button" onClick={keepAsOwn}>
+                Copy it as a batch of my own
+              </button>
+            </p>
+          ) : null}
+          {notice ? (
+            <div class="finding" data-severity="caution" role="alert">
+              <p>{noticeWords(notice)}</p>
+            </div>
+          ) : null}
+          {children}
+        </div>
+      </Links.Provider>
+    </Hydrated.Provider>
   );
 }
