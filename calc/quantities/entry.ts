@@ -1,13 +1,17 @@
 /** Units a field may be read in. Each belongs to one kind of quantity. */
 export type Unit =
+  | 'mg'
   | 'g'
   | 'kg'
   | 'oz'
   | 'lb'
   | 'mm'
   | 'cm'
+  | 'm'
   | 'in'
   | 'mL'
+  | 'cL'
+  | 'dL'
   | 'L'
   | 'C'
   | 'F'
@@ -21,6 +25,7 @@ export type Unit =
   | 's'
   | 'd'
   | '%'
+  | 'g/kg'
   | 'ppm'
   | 'g/mL'
   | 'count';

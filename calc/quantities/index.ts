@@ -1,1 +1,11 @@
+export { convert, fromBase, toBase } from './convert.ts';
 export { blankEntry, defaultEntry, type Entry, enteredEntry, type Unit } from './entry.ts';
+export { type FormatOptions, formatQuantity } from './format-quantity.ts';
+export { formatLimitTemp, type LimitSide, type LimitTemp, type LimitTempText } from './limit-temp.ts';
+export { MAX_LENGTH, type ParseOptions, parseQuantity, type Quantity } from './parse-quantity.ts';
+export { PHYSICAL_RANGES, type Range, rangeIn, withinRange } from './range.ts';
+export { entryValue, type Reading, readEntry } from './read-entry.ts';
+export { fail, type Issue, type IssueCode, type IssueParams, issue, ok, type Result } from './result.ts';
+export { fixedText, plainText, type Rounding, roundTo } from './round.ts';
+export { compensatedSum } from './sum.ts';
+export { BASE_UNITS, type QuantityKind, UNITS, type UnitDefinition, unitLabel, unitsOf } from './units.ts';
