@@ -1,0 +1,105 @@
+import { type CollectionEntry, getCollection } from 'astro:content';
+import { describeDangling, findDangling, type Names } from '../../content/check-links.ts';
+import { FIGURES } from '../../content/figures/index.ts';
+import { ALL_SOURCES } from '../../content/sources.ts';
+
+export type Technique = CollectionEntry<'techniques'>;
+export type Caution = CollectionEntry<'cautions'>;
+export type Defect = CollectionEntry<'defects'>;
+export type Table = CollectionEntry<'tables'>;
+export type Worksheet = CollectionEntry<'worksheets'>;
+
+/** All words of the site, sorted in reading order, with every name checked. */
+export interface Book {
+  readonly techniques: readonly Technique[];
+  readonly cautions: readonly Caution[];
+  readonly defects: readonly Defect[];
+  readonly tables: readonly Table[];
+  readonly worksheets: readonly Worksheet[];
+}
+
+let opened: Promise<Book> | undefined;
+
+/**
+ * Opens the book once a build.
+ * @throws when an entry names something that is not there, with every such name in the message
+ */
+export function openBook(): Promise<Book> {
+  opened ??= read();
+  return opened;
+}
+
+async function read(): Promise<Book> {
+  const [techniques, cautions, defects, tables, worksheets] = await Promise.all([
+    getCollection('techniques'),
+    getCollection('cautions'),
+    getCollection('defects'),
+    getCollection('tables'),
+    getCollection('worksheets'),
+  ]);
+  const book: Book = {
+    techniques: techniques.sort((a, b) => a.data.number - b.data.number),
+    cautions: cautions.sort((a, b) => a.data.code.localeCompare(b.data.code)),
+    defects: defects.sort((a, b) => a.data.number - b.data.number),
+    tables: tables.sort((a, b) => a.data.order - b.data.order),
+    worksheets: worksheets.sort((a, b) => a.data.order - b.data.order),
+  };
+  checkNames(book);
+  return book;
+}
+
+function checkNames(book: Book): void {
+  const ids = (entries: readonly { id: string }[]) => new Set(entries.map((entry) => entry.id));
+  const entries: Names[] = [
+    ...book.techniques.map(({ id, data }) => ({
+      place: `content/techniques/${id}.mdx`,
+      uses: {
+        technique: data.before,
+        caution: data.cautions,
+        defect: data.defects,
+        worksheet: data.worksheets,
+        source: data.sources,
+        figure: data.keyNumbers.map((row) => row.figure),
+      },
+    })),
+    ...book.cautions.map(({ id, data }) => ({
+      place: `content/cautions/${id}.yaml`,
+      uses: { source: data.basis },
+    })),
+    ...book.defects.map(({ id, data }) => ({
+      place: `content/defects/${id}.yaml`,
+      uses: { caution: data.cautions },
+    })),
+    ...book.tables.map(({ id, data }) => ({
+      place: `content/tables/${id}.yaml`,
+      uses: { caution: data.cautions, source: data.sources },
+    })),
+    ...book.worksheets.map(({ id, data }) => ({
+      place: `content/worksheets/${id}.yaml`,
+      uses: { caution: data.cautions },
+    })),
+  ];
+  const dangling = findDangling(entries, {
+    technique: ids(book.techniques),
+    caution: ids(book.cautions),
+    defect: ids(book.defects),
+    worksheet: ids(book.worksheets),
+    source: new Set(Object.keys(ALL_SOURCES)),
+    figure: new Set(Object.keys(FIGURES)),
+  });
+  if (dangling.length > 0) throw new Error(`Names that lead nowhere:\n${describeDangling(dangling)}`);
+}
+
+/**
+ * Finds one entry by id, for a component that was given a name in a page.
+ * @throws when there is none
+ */
+export function find<Entry extends { id: string }>(
+  entries: readonly Entry[],
+  id: string,
+  kind: string,
+): Entry {
+  const entry = entries.find((candidate) => candidate.id === id);
+  if (!entry) throw new Error(`A page names ${kind} "${id}", and there is none. Look in content/.`);
+  return entry;
+}
