@@ -1,0 +1,166 @@
+import { createReadStream } from 'node:fs';
+import { stat } from 'node:fs/promises';
+import { createServer } from 'node:http';
+import { extname, join, sep } from 'node:path';
+import { pipeline } from 'node:stream';
+import { createGzip } from 'node:zlib';
+import { PlainError } from './project.mjs';
+
+const TYPES = new Map([
+  ['.avif', 'image/avif'],
+  ['.css', 'text/css; charset=utf-8'],
+  ['.csv', 'text/csv; charset=utf-8'],
+  ['.html', 'text/html; charset=utf-8'],
+  ['.ico', 'image/x-icon'],
+  ['.js', 'text/javascript; charset=utf-8'],
+  ['.json', 'application/json; charset=utf-8'],
+  ['.mjs', 'text/javascript; charset=utf-8'],
+  ['.pdf', 'application/pdf'],
+  ['.png', 'image/png'],
+  ['.svg', 'image/svg+xml; charset=utf-8'],
+  ['.txt', 'text/plain; charset=utf-8'],
+  ['.wasm', 'application/wasm'],
+  ['.webmanifest', 'application/manifest+json; charset=utf-8'],
+  ['.webp', 'image/webp'],
+  ['.woff2', 'font/woff2'],
+  ['.xml', 'application/xml; charset=utf-8'],
+]);
+
+/** Types worth compressing: text of some kind. */
+const COMPRESSIBLE = /^text\/|javascript|json|xml/;
+
+/**
+ * The file a request path asks for, or null for a path that is malformed, hidden or outside the folder.
+ * @param {string} pathname as sent, still percent-encoded
+ * @returns {string | null} relative path below the served folder, `/` first
+ */
+export function safePath(pathname) {
+  let path;
+  try {
+    path = decodeURIComponent(pathname);
+  } catch {
+    return null;
+  }
+  if (/[\0\\]/.test(path)) return null;
+  // Also refuses `..`, and hidden files such as the build's own mark.
+  if (path.split('/').some((part) => part.startsWith('.'))) return null;
+  return path.startsWith('/') ? path : null;
+}
+
+/**
+ * @param {string} path
+ * @returns {Promise<'file' | 'folder' | null>}
+ */
+async function kindOf(path) {
+  const stats = await stat(path).catch(() => null);
+  if (!stats) return null;
+  return stats.isDirectory() ? 'folder' : stats.isFile() ? 'file' : null;
+}
+
+/**
+ * @param {string} folder
+ * @param {string} pathname
+ * @returns {Promise<{ status: 200 | 404, file: string } | { status: 301, location: string }>}
+ */
+async function resolve(folder, pathname) {
+  const missing = /** @type {const} */ ({ status: 404, file: join(folder, '404.html') });
+  const path = safePath(pathname);
+  if (path === null) return missing;
+  const target = join(folder, ...path.split('/'));
+  const kind = await kindOf(target);
+  if (path.endsWith('/')) {
+    const index = join(target, 'index.html');
+    return kind === 'folder' && (await kindOf(index)) === 'file' ? { status: 200, file: index } : missing;
+  }
+  if (kind === 'file') return { status: 200, file: target };
+  // One slash only, lest `//host` read as another site.
+  if (kind === 'folder') return { status: 301, location: `${pathname.replace(/^\/+/, '/')}/` };
+  return missing;
+}
+
+/**
+ * @param {string} folder
+ * @param {import('node:http').IncomingMessage} request
+ * @param {import('node:http').ServerResponse} response
+ */
+async function answer(folder, request, response) {
+  if (request.method !== 'GET' && request.method !== 'HEAD') {
+    response.writeHead(405, { allow: 'GET, HEAD' }).end();
+    return;
+  }
+  const [pathname = '/', query] = (request.url ?? '/').split('?', 2);
+  const found = await resolve(folder, pathname);
+  if (found.status === 301) {
+    const location = query === undefined ? found.location : `${found.location}?${query}`;
+    response.writeHead(301, { location }).end();
+    return;
+  }
+  if ((await kindOf(found.file)) !== 'file') {
+    response.writeHead(404, { 'content-type': 'text/plain; charset=utf-8' }).end('Not found\n');
+    return;
+  }
+  const type = TYPES.get(extname(found.file)) ?? 'application/octet-stream';
+  const zipped = COMPRESSIBLE.test(type) && /\bgzip\b/.test(request.headers['accept-encoding'] ?? '');
+  response.writeHead(found.status, {
+    'content-type': type,
+    'x-content-type-options': 'nosniff',
+    vary: 'accept-encoding',
+    // Names under _astro carry a hash of their content.
+    'cache-control': found.file.includes(`${sep}_astro${sep}`) ? 'max-age=31536000, immutable' : 'no-cache',
+    ...(zipped ? { 'content-encoding': 'gzip' } : {}),
+  });
+  if (request.method === 'HEAD') {
+    response.end();
+    return;
+  }
+  const done = () => {};
+  if (zipped) pipeline(createReadStream(found.file), createGzip(), response, done);
+  else pipeline(createReadStream(found.file), response, done);
+}
+
+/**
+ * Serves a folder of static files: right types, a 404 page, `/folder` sent on to `/folder/`,
+ * nothing outside the folder and nothing hidden.
+ * @param {{ folder: string, port: number, host: string }} options port 0 picks a free one
+ * @returns {Promise<{ port: number, close: () => Promise<void> }>} rejects with a PlainError when the port is taken
+ */
+export async function serve({ folder, port, host }) {
+  const server = createServer((request, response) => {
+    answer(folder, request, response).catch(() => {
+      if (!response.headersSent) response.writeHead(500);
+      response.end();
+    });
+  });
+  await new Promise((resolve, reject) => {
+    server.once('error', (error) => reject(listenProblem(error, port, host)));
+    server.listen({ port, host }, () => resolve(undefined));
+  });
+  const address = server.address();
+  return {
+    port: typeof address === 'object' && address ? address.port : port,
+    close: () =>
+      new Promise((resolve) => {
+        server.close(() => resolve());
+        server.closeAllConnections();
+      }),
+  };
+}
+
+/**
+ * @param {NodeJS.ErrnoException} error
+ * @param {number} port
+ * @param {string} host
+ */
+function listenProblem(error, port, host) {
+  if (error.code === 'EADDRINUSE') {
+    return new PlainError(
+      `Port ${port} is already in use on ${host}. Stop what is using it, or choose another: PORT=${port + 1} npm start`,
+    );
+  }
+  if (error.code === 'EACCES')
+    return new PlainError(`Port ${port} may not be opened by this user. Choose one above 1023.`);
+  if (error.code === 'ENOTFOUND' || error.code === 'EADDRNOTAVAIL') {
+    return new PlainError(`HOST=${host} is not an address of this machine.`);
+  }
+  return error;
+}

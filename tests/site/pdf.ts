@@ -1,0 +1,64 @@
+import type { Page } from 'playwright-core';
+import { getDocumentProxy } from 'unpdf';
+
+const MM_PER_POINT = 25.4 / 72;
+
+/** A run of text on paper. Its place is that of the start of its baseline, from the top left of the sheet. */
+export interface PrintedText {
+  text: string;
+  sizePt: number;
+  leftMm: number;
+  topMm: number;
+}
+
+export interface PrintedPage {
+  widthMm: number;
+  heightMm: number;
+  texts: PrintedText[];
+  /** All text in reading order, runs of white space made one. */
+  text: string;
+}
+
+/** Prints a page as the browser would on paper, at the margins and size its style sheet asks for. */
+export async function pdfOf(page: Page, options: { format: 'A4' | 'Letter' }): Promise<Uint8Array> {
+  return new Uint8Array(await page.pdf({ format: options.format, printBackground: false, tagged: true }));
+}
+
+/** Reads a PDF: its pages, what stands on them, how large and where. Blank runs are left out. */
+export async function readPdf(bytes: Uint8Array): Promise<PrintedPage[]> {
+  // The reader takes the bytes over, so it is given its own.
+  const document = await getDocumentProxy(bytes.slice());
+  const pages: PrintedPage[] = [];
+  for (let number = 1; number <= document.numPages; number += 1) {
+    const page = await document.getPage(number);
+    const [left = 0, bottom = 0, right = 0, top = 0] = page.view;
+    const { items } = await page.getTextContent();
+    const texts: PrintedText[] = [];
+    let text = '';
+    for (const item of items) {
+      if (!('str' in item)) continue;
+      text += item.hasEOL ? `${item.str}\n` : item.str;
+      if (item.str.trim() === '') continue;
+      const [, , c = 0, d = 0, x = 0, y = 0] = item.transform as number[];
+      texts.push({
+        text: item.str,
+        sizePt: Math.hypot(c, d),
+        leftMm: (x - left) * MM_PER_POINT,
+        topMm: (top - y) * MM_PER_POINT,
+      });
+    }
+    pages.push({
+      widthMm: (right - left) * MM_PER_POINT,
+      heightMm: (top - bottom) * MM_PER_POINT,
+      texts,
+      text: text.replace(/\s+/g, ' ').trim(),
+    });
+  }
+  await document.loadingTask.destroy();
+  return pages;
+}
+
+/** The smallest type on a page, pt; null on a page without text. */
+export function smallestTypePt(page: PrintedPage): number | null {
+  return page.texts.length === 0 ? null : Math.min(...page.texts.map((text) => text.sizePt));
+}
