@@ -1,0 +1,1 @@
+export * from './properties/index.ts';
