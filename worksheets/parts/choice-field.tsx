@@ -1,10 +1,11 @@
 import type { Finding } from '@larderwright/calc/findings';
+import type { ComponentChildren } from 'preact';
 import { useId } from 'preact/hooks';
 import { $life } from '../state/store.ts';
 import { useShared } from '../state/use-shared.ts';
 import { FieldFrame } from './field-frame.tsx';
 
-interface Choice {
+export interface Choice {
   value: string;
   label: string;
 }
@@ -15,7 +16,7 @@ interface ChoiceFieldProps {
   choices: readonly Choice[];
   /** Shown while nothing is chosen; leaving it means "not chosen". */
   empty?: string;
-  hint?: string;
+  hint?: ComponentChildren;
   findings?: readonly Finding[];
   onChoose: (value: string) => void;
   compact?: boolean;
@@ -23,30 +24,29 @@ interface ChoiceFieldProps {
 
 /** One of a short list. */
 export function ChoiceField(props: ChoiceFieldProps) {
-  const { label, value, choices, empty, hint, findings, onChoose, compact = false } = props;
+  const { label, value, choices, empty, hint, findings, onChoose, compact } = props;
   const id = useId();
   const waking = useShared($life) === 'waking';
-  const control = (
-    <select
-      id={id}
-      class="field-choice"
-      value={value}
-      disabled={waking}
-      aria-label={compact ? label : undefined}
-      onChange={(event) => onChoose(event.currentTarget.value)}
-    >
-      {empty === undefined ? null : <option value="">{empty}</option>}
-      {choices.map((choice) => (
-        <option key={choice.value} value={choice.value}>
-          {choice.label}
-        </option>
-      ))}
-    </select>
-  );
-  if (compact) return <div class="field field-compact">{control}</div>;
+  // A value of a newer or older list stays visible as it is instead of turning into the first choice.
+  const unknown = value !== '' && !choices.some((choice) => choice.value === value);
   return (
-    <FieldFrame id={id} label={label} hint={hint} findings={findings}>
-      {control}
+    <FieldFrame id={id} label={label} hint={hint} findings={findings} compact={compact}>
+      <select
+        id={id}
+        class="field-choice"
+        value={value}
+        disabled={waking}
+        aria-describedby={`${id}-says`}
+        onChange={(event) => onChoose(event.currentTarget.value)}
+      >
+        {empty === undefined ? null : <option value="">{empty}</option>}
+        {unknown ? <option value={value}>{`${value} (not in this list)`}</option> : null}
+        {choices.map((choice) => (
+          <option key={choice.value} value={choice.value}>
+            {choice.label}
+          </option>
+        ))}
+      </select>
     </FieldFrame>
   );
 }

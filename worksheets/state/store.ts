@@ -3,7 +3,7 @@ import { newBatch } from '@larderwright/calc/batch';
 import type { Entry } from '@larderwright/calc/quantities';
 import { atom } from 'nanostores';
 import { newId, nowIso, zoneHere } from './clock.ts';
-import { getAt, setAt } from './paths.ts';
+import { setAt } from './paths.ts';
 
 /**
  * The one batch a page works on. It starts as the same empty record on the server and in the browser,
@@ -46,9 +46,8 @@ export function editAt(path: string, value: unknown): void {
   edit((batch) => setAt(batch, path, value));
 }
 
-/** The number field at a path, as typed. */
-export function entryAt(batch: Batch, path: string): Entry {
-  const value = getAt(batch, path);
+/** A value of the batch as the number field it must be. Throws when the path named something else. */
+export function asEntry(value: unknown, path: string): Entry {
   if (typeof value === 'object' && value !== null && 'text' in value && 'origin' in value)
     return value as Entry;
   throw new Error(`${path} is not a number field`);

@@ -1,0 +1,81 @@
+import { useEffect, useRef } from 'preact/hooks';
+import { $removed, moveRow, putBack, removeRow } from '../state/rows.ts';
+import { $batch } from '../state/store.ts';
+import { useShared } from '../state/use-shared.ts';
+
+interface RowToolsProps {
+  /** Path of the list. */
+  list: string;
+  id: string;
+  /** What the row is called in the buttons' names. */
+  label: string;
+  first: boolean;
+  last: boolean;
+}
+
+/** Move a row up or down, or take it out. Focus stays on the button, wherever the row goes. */
+export function RowTools({ list, id, label, first, last }: RowToolsProps) {
+  const up = useRef<HTMLButtonElement>(null);
+  const down = useRef<HTMLButtonElement>(null);
+  const pressed = useRef<1 | -1 | null>(null);
+  // Moving the row in the page can drop the focus; at the end of the list the button itself goes grey.
+  useEffect(() => {
+    if (pressed.current === null) return;
+    const wanted = pressed.current === -1 ? (first ? down : up) : last ? up : down;
+    pressed.current = null;
+    wanted.current?.focus();
+  });
+  const move = (by: 1 | -1) => {
+    pressed.current = by;
+    moveRow(list, id, by);
+  };
+  return (
+    <div class="row-tools">
+      <button
+        ref={up}
+        type="button"
+        disabled={first}
+        aria-label={`Move up: ${label}`}
+        onClick={() => move(-1)}
+      >
+        <span aria-hidden="true">↑</span>
+      </button>
+      <button
+        ref={down}
+        type="button"
+        disabled={last}
+        aria-label={`Move down: ${label}`}
+        onClick={() => move(1)}
+      >
+        <span aria-hidden="true">↓</span>
+      </button>
+      <button type="button" aria-label={`Remove: ${label}`} onClick={() => removeRow(list, id, label)}>
+        <span aria-hidden="true">✕</span>
+      </button>
+    </div>
+  );
+}
+
+/** Stands under a list: says which row was taken out and puts it back. */
+export function RemovedRowLine({ list }: { list: string }) {
+  const removed = useShared($removed);
+  const batchId = useShared($batch).id;
+  const button = useRef<HTMLButtonElement>(null);
+  const here = removed?.list === list && removed.batchId === batchId ? removed : null;
+  // The pressed button went with its row: without this the keyboard would start again at the top of the page.
+  useEffect(() => {
+    if (here) button.current?.focus();
+  }, [here]);
+  return (
+    <div class="removed-row" role="status">
+      {here ? (
+        <p>
+          Taken out: <strong>{here.label}</strong>.{' '}
+          <button ref={button} type="button" onClick={putBack}>
+            Put it back
+          </button>
+        </p>
+      ) : null}
+    </div>
+  );
+}
