@@ -66,7 +66,8 @@ export async function ensureInstalled() {
         ? 'Installing: package-lock.json has changed …'
         : 'Installing packages (once, about a minute) …',
     );
-    const { code } = await run('npm', ['ci', '--include=dev'], { path: 'outer' });
+    // Many packages warn that they want a newer Node: they get it, by way of node_modules.
+    const { code } = await run('npm', ['ci', '--include=dev', '--loglevel=error'], { path: 'outer' });
     if (code === 127) throw new PlainError('npm was not found. Install Node 20 or newer together with npm.');
     if (code !== 0) throw new PlainError('npm ci failed: its own message stands above.');
   }

@@ -56,6 +56,8 @@ export function run(command, args, options = {}) {
       env: {
         ...process.env,
         ASTRO_TELEMETRY_DISABLED: '1',
+        // Colour is for a terminal; some tools would send it into a log file too.
+        ...(process.stdout.isTTY ? {} : { NO_COLOR: '1' }),
         PATH: path === 'outer' ? outerPath() : toolPath(),
         ...env,
       },
