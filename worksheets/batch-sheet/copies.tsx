@@ -1,0 +1,122 @@
+import {
+  BatchLine,
+  FillBlockView,
+  HeaderBlock,
+  MaterialsBlock,
+  PoachBlock,
+  PreStartBlock,
+  SaltBlockView,
+  TemperaturesBlock,
+  WarningsBlock,
+} from './bench-blocks.tsx';
+import { CureBlockView } from './cure-block.tsx';
+import {
+  CookBlockView,
+  CoolBlockView,
+  DeviationBlock,
+  LabelBlockView,
+  SignOffBlock,
+  StoreBlock,
+  YieldBlockView,
+} from './record-blocks.tsx';
+import type { SheetModel } from './sheet-model.ts';
+import { type Paper, SheetPage } from './sheet-page.tsx';
+
+export interface CopyProps {
+  model: SheetModel;
+  paper: Paper;
+  standing: string;
+}
+
+/** Blocks 1–9: what the bench works from. */
+function BenchBlocks({ model }: { model: SheetModel }) {
+  const { meats, others } = model.materials;
+  return (
+    <>
+      <HeaderBlock header={model.header} />
+      <WarningsBlock warnings={model.warnings} />
+      <PreStartBlock preStart={model.preStart} />
+      <MaterialsBlock materials={model.materials} blank={meats.length + others.length === 0} />
+      <CureBlockView cure={model.cure} />
+      <SaltBlockView salt={model.salt} />
+      <TemperaturesBlock limits={model.temperatures} />
+      <PoachBlock />
+      <FillBlockView fill={model.fill} />
+    </>
+  );
+}
+
+/** Blocks 10–16: what proves the batch. */
+function RecordBlocks({ model }: { model: SheetModel }) {
+  return (
+    <>
+      <CookBlockView cook={model.cook} />
+      <CoolBlockView cool={model.cool} />
+      <DeviationBlock deviations={model.deviations} />
+      <div class="label-block">
+        <div class="label-blocks">
+          <YieldBlockView yields={model.yields} />
+          <StoreBlock />
+          <LabelBlockView label={model.label} />
+        </div>
+        <span class="label-place">Label copy, 50 × 30 mm</span>
+      </div>
+      <SignOffBlock signOffs={model.signOffs} />
+    </>
+  );
+}
+
+export function BenchCopy(props: CopyProps) {
+  return (
+    <SheetPage {...props} copy="bench copy">
+      <BenchBlocks model={props.model} />
+    </SheetPage>
+  );
+}
+
+export function RecordCopy(props: CopyProps) {
+  return (
+    <SheetPage {...props} copy="record copy">
+      <BatchLine header={props.model.header} />
+      <RecordBlocks model={props.model} />
+    </SheetPage>
+  );
+}
+
+/** Lines that the bench copy has no room for, in the same table. */
+export function MaterialsCard(props: CopyProps) {
+  const { onCard } = props.model.materials;
+  return (
+    <SheetPage {...props} copy="weigh-up card">
+      <MaterialsBlock
+        materials={{ ...props.model.materials, meats: [], others: onCard, gathered: null, onCard: [] }}
+      />
+    </SheetPage>
+  );
+}
+
+/** Deviations and remarks that the record copy has no room for. */
+export function NotesCard(props: CopyProps) {
+  const { cook, deviations } = props.model;
+  return (
+    <SheetPage {...props} copy="record copy, notes">
+      <BatchLine header={props.model.header} />
+      <DeviationBlock deviations={deviations} />
+      {cook.remarks.map((remark) => (
+        <p class="rule-line" key={remark}>
+          {remark}
+        </p>
+      ))}
+    </SheetPage>
+  );
+}
+
+/** All blocks on one page, where they fit. */
+export function CombinedCopy(props: CopyProps) {
+  return (
+    <SheetPage {...props} copy="bench and record">
+      <BenchBlocks model={props.model} />
+      <RecordBlocks model={props.model} />
+    </SheetPage>
+  );
+}

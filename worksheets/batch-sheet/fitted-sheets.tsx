@@ -1,0 +1,54 @@
+import { useLayoutEffect, useRef, useState } from 'preact/hooks';
+import { BenchCopy, CombinedCopy, type CopyProps, MaterialsCard, NotesCard, RecordCopy } from './copies.tsx';
+import { BENCH_STEPS, fitOnOne, materialsAt, overflows, RECORD_STEPS, recordAt } from './fit.ts';
+
+/**
+ * The copies of a sheet, each made to fit exactly one page of its paper. The blocks are set, measured, and
+ * set again more tightly until they fit; nothing is cut off and no line is dropped. Where both copies
+ * measure to fit on one page they are printed as one.
+ */
+export function FittedSheets(props: CopyProps) {
+  const { model, paper } = props;
+  const desk = useRef<HTMLDivElement>(null);
+  const untried = { of: model, paper, bench: 0, record: 0, combined: false };
+  const [tried, setTried] = useState(untried);
+  const now = tried.of === model && tried.paper === paper ? tried : untried;
+
+  const benchStep = BENCH_STEPS[now.bench] ?? 'all-on-card';
+  const recordStep = RECORD_STEPS[now.record] ?? 'notes-apart';
+  const bench = { ...model, materials: materialsAt(benchStep, model.materials) };
+  const record = recordAt(recordStep, model);
+
+  useLayoutEffect(() => {
+    const page = (copy: string) => desk.current?.querySelector(`[data-copy="${copy}"]`);
+    const benchPage = page('bench copy');
+    const recordPage = page('record copy');
+    if (now.combined || !benchPage || !recordPage) return;
+    const tighterBench = overflows(benchPage) && now.bench < BENCH_STEPS.length - 1;
+    const tighterRecord = overflows(recordPage) && now.record < RECORD_STEPS.length - 1;
+    if (tighterBench || tighterRecord) {
+      setTried({
+        ...now,
+        bench: now.bench + (tighterBench ? 1 : 0),
+        record: now.record + (tighterRecord ? 1 : 0),
+      });
+    } else if (now.bench === 0 && now.record === 0 && fitOnOne(benchPage, recordPage)) {
+      setTried({ ...now, combined: true });
+    }
+  });
+
+  return (
+    <div class="sheet-desk" ref={desk}>
+      {now.combined ? (
+        <CombinedCopy {...props} model={bench} />
+      ) : (
+        <>
+          <BenchCopy {...props} model={bench} />
+          {bench.materials.onCard.length > 0 ? <MaterialsCard {...props} model={bench} /> : null}
+          <RecordCopy {...props} model={record} />
+          {recordStep === 'notes-apart' ? <NotesCard {...props} /> : null}
+        </>
+      )}
+    </div>
+  );
+}

@@ -1,0 +1,52 @@
+import type { ComponentChildren } from 'preact';
+import type { SheetModel } from './sheet-model.ts';
+
+export type Paper = 'a4' | 'letter';
+
+interface SheetPageProps {
+  model: SheetModel;
+  paper: Paper;
+  /** Which copy this is: bench, record, card, or both in one. */
+  copy: string;
+  /** The standing note every sheet carries. */
+  standing: string;
+  children: ComponentChildren;
+}
+
+/** One sheet of paper: title strip, stops in words, blocks, foot. */
+export function SheetPage({ model, paper, copy, standing, children }: SheetPageProps) {
+  const { foot } = model;
+  return (
+    <article class="sheet" data-paper={paper} data-copy={copy} aria-label={`Batch sheet, ${copy}`}>
+      <div class="sheet-fit">
+        <header class="sheet-head">
+          <h2>Batch sheet: {copy}</h2>
+          {model.demo ? <p class="sheet-demo">DEMO, invented: not a real batch</p> : null}
+          <p class="sheet-no">{model.header.batchNo ?? 'Batch no. ____________'} · page 1 of 1</p>
+        </header>
+        {model.stops.length > 0 ? (
+          <ul class="sheet-stops">
+            {model.stops.map((stop) => (
+              <li key={stop}>
+                <strong>STOP</strong> {stop}
+              </li>
+            ))}
+          </ul>
+        ) : null}
+        {children}
+        <footer class="sheet-foot" data-block={17}>
+          <p>
+            <strong>{standing}</strong>
+          </p>
+          <p>
+            {foot.ruleSets.length > 0 ? `${foot.ruleSets.join(' · ')} · ` : 'Rule set: none chosen · '}
+            calc {foot.calcVersion} · record {foot.recordVersion}
+            {foot.batchId ? ` · ${foot.batchId}` : ''}
+            {foot.printedAt ? ` · printed ${foot.printedAt}` : ''} · E entered, D default, W worked out · keep
+            12 months past the product’s life
+          </p>
+        </footer>
+      </div>
+    </article>
+  );
+}

@@ -1,0 +1,37 @@
+import type { RecordFindingId } from '@larderwright/calc/batch';
+import { wallOf } from '../parts/clock-text.ts';
+import type { Words } from './wording.ts';
+
+const clock = (iso: string | number | undefined) => wallOf(String(iso ?? ''))?.clock ?? '?';
+
+/** What the record itself says: signatures, decisions, late and left-out readings. */
+export const recordWords = {
+  'record.no-batch-number': () => ({
+    title: 'The batch has no number yet.',
+    body: 'Give it one before the first material is weighed, so that paper and labels find it again.',
+  }),
+  'record.fail-without-decision': () => ({
+    title: 'A limit failed and nobody has decided about the product.',
+    body: 'Hold it. Write what happened, what becomes of the product, the cause and the prevention.',
+  }),
+  'record.released-while-failing': () => ({
+    title: 'Released although a limit failed.',
+    body: 'A failed safety limit is not put right by a decision. Hold the product and ask your authority or a process specialist.',
+  }),
+  'record.weighed-and-checked-by-one': () => ({
+    title: 'The curing salt was weighed and checked by the same person.',
+    body: 'Somebody else reads the pack and the scale again.',
+  }),
+  'record.made-and-checked-by-one': () => ({
+    title: 'Made and checked by the same person.',
+    body: 'Release needs the eyes of a second person.',
+  }),
+  'record.entered-late': (p) => ({
+    title: `${p.log || 'Log'}: ${p.count} reading${p.count === 1 ? '' : 's'} typed in more than 15 min off the time read.`,
+    body: `The first was read at ${clock(p.readAt)} and typed at ${clock(p.enteredAt)}. Both times print.`,
+  }),
+  'record.readings-left-out': (p) => ({
+    title: `${p.log || 'Log'}: ${p.count} reading${p.count === 1 ? '' : 's'} left out by a person.`,
+    body: 'They print with the reason and the initials.',
+  }),
+} satisfies Words<RecordFindingId>;
