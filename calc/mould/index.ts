@@ -1,1 +1,13 @@
+export { crustCavity } from './crust-cavity.ts';
+export { dimensionsOf, type ShapeDimensions } from './dimensions-of.ts';
+export { type Fill, type FillPlan, fillOf } from './fill.ts';
+export type { MouldFindingId } from './finding-ids.ts';
+export { FAT_DENSITY_G_PER_ML, fatLiningG, liningSheetMm, liningVolumeMl, takesRoom } from './lining.ts';
+export type { MouldFill } from './mould-fill.ts';
+export { CHILL_DEPTH_MM, WATER_DIFFERENCE } from './mould-findings.ts';
+export { mouldGeometry } from './mould-geometry.ts';
+export type { Measures, MouldGeometry } from './shapes/geometry.ts';
+export { circularSegmentMm2 } from './shapes/trough.ts';
+export { MOULD_SIZES, type MouldSize } from './sizes.ts';
 export type * from './slice.ts';
+export { type MouldValues, mouldStage } from './stage.ts';
