@@ -1,0 +1,129 @@
+import { newProbeLog } from '@larderwright/calc/batch';
+import type { Finding } from '@larderwright/calc/findings';
+import type { MouldItem } from '@larderwright/calc/mould';
+import type { ProbeLog } from '@larderwright/calc/process';
+import { blankEntry } from '@larderwright/calc/quantities';
+import { ChoiceField } from '../parts/choice-field.tsx';
+import { at } from '../parts/finding-list.tsx';
+import { NumberBox } from '../parts/number-box.tsx';
+import { RemovedRowLine } from '../parts/row-tools.tsx';
+import { TextBox } from '../parts/text-box.tsx';
+import { newId } from '../state/clock.ts';
+import { addRow, removeRow } from '../state/rows.ts';
+import { $batch, $life } from '../state/store.ts';
+import { useAt, useShared } from '../state/use-shared.ts';
+import { changeLog, FIRST, logName } from './edits.ts';
+
+const LIST = 'process.logs';
+const BLANK_LOG: ProbeLog = {
+  id: FIRST,
+  name: '',
+  mouldId: null,
+  probeName: '',
+  offset: blankEntry('dC'),
+  error: blankEntry('dC'),
+  readings: [],
+};
+
+/** Every probe of the batch with its mould and its errors. The first stands ready to be filled in. */
+export function ProbeList({ findings = [] }: { findings?: readonly Finding[] }) {
+  const logs = useAt(LIST) as readonly ProbeLog[];
+  const moulds = useAt('mould.moulds') as readonly MouldItem[];
+  const waking = useShared($life) === 'waking';
+  const shown = logs.length > 0 ? logs : [BLANK_LOG];
+  return (
+    <div class="probes">
+      {shown.map((log, index) => (
+        <ProbeCard
+          // The first card keeps its place while the record behind it is born.
+          key={index === 0 ? FIRST : log.id}
+          log={log}
+          name={logName(log, index)}
+          moulds={moulds}
+          findings={findings}
+          removable={shown.length > 1 && log.readings.length === 0}
+        />
+      ))}
+      <RemovedRowLine list={LIST} />
+      <p class="buttons">
+        <button
+          type="button"
+          disabled={waking}
+          onClick={() => {
+            // A second probe needs the first to exist, or it would become the first.
+            if ($batch.get().process.logs.length === 0) addRow(LIST, newProbeLog(newId(), null));
+            addRow(LIST, newProbeLog(newId(), null));
+          }}
+        >
+          Add another probe
+        </button>
+      </p>
+    </div>
+  );
+}
+
+interface ProbeCardProps {
+  log: ProbeLog;
+  name: string;
+  moulds: readonly MouldItem[];
+  findings: readonly Finding[];
+  removable: boolean;
+}
+
+function ProbeCard({ log, name, moulds, findings, removable }: ProbeCardProps) {
+  const path = `${LIST}.${log.id}`;
+  const change = (patch: Partial<ProbeLog>) => changeLog(log.id, (before) => ({ ...before, ...patch }));
+  return (
+    <fieldset class="probe">
+      <legend>{name}</legend>
+      <div class="fields">
+        <TextBox
+          label="Probe"
+          hint="As it is marked, so that its ice check can be found."
+          text={log.probeName}
+          onText={(probeName) => change({ probeName })}
+        />
+        <TextBox
+          label="Where it sits"
+          hint="Thermal centre of the last to heat: largest mould, coldest shelf."
+          text={log.name}
+          onText={(where) => change({ name: where })}
+        />
+        {moulds.length > 0 ? (
+          <ChoiceField
+            label="Mould"
+            value={log.mouldId ?? ''}
+            empty="Not said"
+            choices={moulds.map((mould, i) => ({ value: mould.id, label: mould.name || `Mould ${i + 1}` }))}
+            onChoose={(mouldId) => change({ mouldId: mouldId || null })}
+          />
+        ) : null}
+        <NumberBox
+          label="Reads high (+) or low (−) by"
+          kind="temperature-difference"
+          units={['dC', 'dF']}
+          entry={log.offset}
+          onEntry={(offset) => change({ offset })}
+          hint="From the ice check: 0.6 in melting ice means +0.6. Blank is unknown."
+          findings={at(findings, `${path}.offset`)}
+        />
+        <NumberBox
+          label="Error, ±"
+          kind="temperature-difference"
+          units={['dC', 'dF']}
+          entry={log.error}
+          onEntry={(error) => change({ error })}
+          hint="What the probe may still be off either way. Blank is unknown, and then no verdict can be given. Write 0 only if a check against a reference shows it."
+          findings={at(findings, `${path}.error`)}
+        />
+      </div>
+      {removable ? (
+        <p class="buttons">
+          <button type="button" onClick={() => removeRow(LIST, log.id, name)}>
+            Remove {name}
+          </button>
+        </p>
+      ) : null}
+    </fieldset>
+  );
+}

@@ -1,0 +1,164 @@
+import { newReading } from '@larderwright/calc/batch';
+import { enteredEntry, readEntry } from '@larderwright/calc/quantities';
+import { useEffect, useRef, useState } from 'preact/hooks';
+import { type ClockProblem, dayWords, wallOf } from '../parts/clock-text.ts';
+import { FieldFrame } from '../parts/field-frame.tsx';
+import { NumberBox } from '../parts/number-box.tsx';
+import { TextBox } from '../parts/text-box.tsx';
+import { benchMoment, benchNow } from '../state/bench-clock.ts';
+import { newId } from '../state/clock.ts';
+import { $life } from '../state/store.ts';
+import { useShared } from '../state/use-shared.ts';
+import { clockProblemWords } from '../words/clock.ts';
+import { type Draft, EMPTY_DRAFT, keepDraft, storedDraft } from './draft.ts';
+import { addReading } from './edits.ts';
+
+interface QuickEntryProps {
+  logId: string;
+  /** Name of the log, said back when there are several. */
+  logName: string | null;
+}
+
+/**
+ * One reading at the bench: the temperature, Enter, the next. The time is now unless another is written.
+ * The hand goes back to the field it began with.
+ */
+export function QuickEntry({ logId, logName }: QuickEntryProps) {
+  const waking = useShared($life) === 'waking';
+  const [draft, setDraft] = useState<Draft>(EMPTY_DRAFT);
+  const [problem, setProblem] = useState<ClockProblem | 'no-temperature' | null>(null);
+  const [said, setSaid] = useState('');
+  const form = useRef<HTMLFormElement>(null);
+
+  useEffect(() => {
+    const stored = storedDraft();
+    if (stored) setDraft(stored);
+  }, []);
+  const change = (part: Partial<Draft>) => {
+    const next = { ...draft, ...part };
+    setDraft(next);
+    keepDraft(next);
+    setProblem(null);
+  };
+  const focus = (name: 'clock' | 'temperature') =>
+    form.current?.querySelector<HTMLInputElement>(`[data-entry="${name}"] .field-input`)?.focus();
+
+  const add = () => {
+    const entry = enteredEntry(draft.temperature, draft.unit);
+    const read = readEntry('temperature', entry);
+    if (read.state !== 'ok') {
+      if (read.state === 'blank') setProblem('no-temperature');
+      focus('temperature');
+      return;
+    }
+    const enteredAt = benchNow();
+    const moment =
+      draft.clock.trim() === '' ? { ok: true as const, iso: enteredAt } : benchMoment(draft.day, draft.clock);
+    if (!moment.ok) {
+      setProblem(moment.problem);
+      focus('clock');
+      return;
+    }
+    const reading = newReading(newId(), moment.iso, draft.temperature, draft.unit, enteredAt);
+    addReading(logId, { ...reading, initials: draft.initials.trim() });
+    const wall = wallOf(moment.iso);
+    setSaid(
+      `Added${logName ? ` to ${logName}` : ''}: ${draft.temperature.trim()} °${draft.unit} at ` +
+        `${wall?.clock ?? ''}, ${dayWords(wall?.date ?? '')}.`,
+    );
+    focus(draft.clock.trim() === '' ? 'temperature' : 'clock');
+    change({ clock: '', temperature: '' });
+  };
+
+  const clockProblem = problem !== null && problem !== 'no-temperature' ? problem : null;
+  return (
+    <form
+      class="quick-entry"
+      ref={form}
+      aria-label="Add a reading"
+      onSubmit={(event) => {
+        event.preventDefault();
+        add();
+      }}
+    >
+      <div class="quick-entry-fields">
+        <div data-entry="clock">
+          <ClockBox
+            clock={draft.clock}
+            problem={clockProblem}
+            waking={waking}
+            onClock={(clock) => change({ clock })}
+          />
+        </div>
+        <div data-entry="temperature">
+          <NumberBox
+            label="Core"
+            kind="temperature"
+            units={['C', 'F']}
+            entry={enteredEntry(draft.temperature, draft.unit)}
+            onEntry={(entry) => change({ temperature: entry.text, unit: entry.unit === 'F' ? 'F' : 'C' })}
+            hint={
+              problem === 'no-temperature' ? (
+                <span class="field-problem">Write what the probe shows.</span>
+              ) : undefined
+            }
+          />
+        </div>
+        <div data-entry="initials">
+          <TextBox label="Initials" short text={draft.initials} onText={(initials) => change({ initials })} />
+        </div>
+        <button type="submit" class="press-first" disabled={waking}>
+          Add reading
+        </button>
+      </div>
+      <details class="quick-entry-day">
+        <summary>Read on another day</summary>
+        <label>
+          Day of the reading (blank: the last time the clock showed it){' '}
+          <input
+            class="field-input field-day"
+            type="date"
+            value={draft.day}
+            onChange={(event) => change({ day: event.currentTarget.value })}
+          />
+        </label>
+      </details>
+      <p class="quick-entry-said" role="status">
+        {said}
+      </p>
+    </form>
+  );
+}
+
+interface ClockBoxProps {
+  clock: string;
+  problem: ClockProblem | null;
+  waking: boolean;
+  onClock: (clock: string) => void;
+}
+
+function ClockBox({ clock, problem, waking, onClock }: ClockBoxProps) {
+  return (
+    <FieldFrame
+      id="quick-entry-clock"
+      label="Time"
+      hint="Blank: now"
+      problem={problem ? clockProblemWords(problem, clock.slice(0, 20)) : undefined}
+    >
+      <input
+        id="quick-entry-clock"
+        class="field-input field-clock"
+        type="text"
+        inputMode="numeric"
+        autocomplete="off"
+        maxLength={20}
+        placeholder="now"
+        value={clock}
+        readOnly={waking}
+        aria-invalid={problem ? 'true' : undefined}
+        aria-describedby="quick-entry-clock-says"
+        onInput={(event) => onClock(event.currentTarget.value)}
+      />
+    </FieldFrame>
+  );
+}

@@ -1,0 +1,90 @@
+import type { ProbeLog } from '@larderwright/calc/process';
+import { useState } from 'preact/hooks';
+import { dayWords, wallOf } from '../parts/clock-text.ts';
+import { byTime } from './edits.ts';
+import { ReadingRow } from './reading-row.tsx';
+
+/** Rows shown at once. A logger's file can hold thousands. */
+const PAGE = 48;
+
+interface ReadingTableProps {
+  log: ProbeLog;
+  name: string;
+  /** Corrected core in words by reading id. */
+  corrected: ReadonlyMap<string, string>;
+  /** What was found, in words, by reading id. */
+  flags: ReadonlyMap<string, readonly string[]>;
+  /** Show only readings from this moment on. */
+  fromMs?: number | null;
+}
+
+const NO_FLAGS: readonly string[] = [];
+
+/** The readings of one log in order of time, each to be put right or excluded. The last page stands open. */
+export function ReadingTable({ log, name, corrected, flags, fromMs = null }: ReadingTableProps) {
+  const all = byTime(log.readings);
+  const rows = fromMs === null ? all : all.filter((reading) => !(Date.parse(reading.at) < fromMs));
+  const pages = Math.max(1, Math.ceil(rows.length / PAGE));
+  const [chosen, setChosen] = useState<number | null>(null);
+  const page = Math.min(chosen ?? pages - 1, pages - 1);
+  const shown = rows.slice(page * PAGE, (page + 1) * PAGE);
+  const before = all.length - rows.length;
+  let day = '';
+  return (
+    <div class="readings">
+      {before > 0 ? <p class="say">{before} earlier readings of the cook are on the cook log.</p> : null}
+      {pages > 1 ? (
+        <p class="readings-pages">
+          <button type="button" disabled={page === 0} onClick={() => setChosen(page - 1)}>
+            Earlier
+          </button>
+          <span>
+            Readings {page * PAGE + 1} to {page * PAGE + shown.length} of {rows.length}
+          </span>
+          <button type="button" disabled={page === pages - 1} onClick={() => setChosen(page + 1)}>
+            Later
+          </button>
+        </p>
+      ) : null}
+      <table class="readings-table">
+        <caption>
+          {name}: {rows.length === 1 ? '1 reading' : `${rows.length} readings`}
+        </caption>
+        <thead>
+          <tr>
+            <th scope="col">Time, day</th>
+            <th scope="col">Core</th>
+            <th scope="col">Initials</th>
+            <th scope="col">Said about it</th>
+          </tr>
+        </thead>
+        <tbody>
+          {shown.flatMap((reading) => {
+            const date = wallOf(reading.at)?.date ?? '';
+            const head =
+              date === day
+                ? []
+                : [
+                    <tr key={`day-${date}`} class="readings-day">
+                      <th colSpan={4} scope="colgroup">
+                        {dayWords(date)}
+                      </th>
+                    </tr>,
+                  ];
+            day = date;
+            return [
+              ...head,
+              <ReadingRow
+                key={reading.id}
+                logId={log.id}
+                reading={reading}
+                corrected={corrected.get(reading.id) ?? null}
+                flags={flags.get(reading.id) ?? NO_FLAGS}
+              />,
+            ];
+          })}
+        </tbody>
+      </table>
+    </div>
+  );
+}
