@@ -42,7 +42,8 @@ export const ingredientsSources = {
     note: 'Rounded, ± 3 points; for planning. A supplier’s sheet or an analysis outranks them.',
   },
   'eu-1169-2011': {
-    title: 'Regulation (EU) No 1169/2011, Annex II (allergens) and Annex VII part B point 17 (meat)',
+    title:
+      'Regulation (EU) No 1169/2011, Annex I (salt = sodium × 2.5), Annex II (allergens), Annex VII part B point 17 (meat)',
     issuer: 'European Parliament and Council',
     edition: 'text as copied; current consolidation not compared',
     reviewed: '2026-11-25',
