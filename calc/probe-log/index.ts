@@ -1,0 +1,16 @@
+export { type CheckedLog, checkLog } from './check-log.ts';
+export { type CheckedReading, type Doubt, LATE_ENTRY_MIN, type ReadingState } from './checked-reading.ts';
+export { CORE_BOUNDS } from './doubts.ts';
+export { hottestMediumC } from './hottest-medium.ts';
+export { parseProbeLog } from './paste/parse-probe-log.ts';
+export type {
+  PastedLog,
+  PastedReading,
+  PasteIssue,
+  PasteIssueCode,
+  PasteOptions,
+  PasteWarning,
+  PasteWarningCode,
+} from './paste/pasted-log.ts';
+export { MAX_PASTE, MAX_READINGS, ROLLOVER_MIN } from './paste/pasted-log.ts';
+export { worstOf } from './worst-state.ts';
