@@ -1,4 +1,3 @@
-export { entryDelayMin, LATE_ENTRY_MIN, lateEntries } from './late-entries.ts';
 export { newBatch, newLine, newMould, newProbeLog, newReading, newStep } from './new-batch.ts';
 export { type ReadBatch, readBatch } from './read-batch.ts';
 export type * from './record.ts';

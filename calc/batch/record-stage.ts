@@ -1,5 +1,5 @@
 import type { Finding, StageResult, Verdict } from '../findings/index.ts';
-import { lateEntries } from './late-entries.ts';
+import { checkLog } from '../probe-log/index.ts';
 import type { Batch } from './record.ts';
 
 export type RecordFindingId =
@@ -57,17 +57,18 @@ export function recordStage(
   }
 
   for (const log of batch.process.logs) {
-    const late = lateEntries(log);
+    const checked = checkLog(log).readings;
+    const late = checked.filter((reading) => reading.enteredLateMin !== null);
     const [first] = late;
     if (first) {
       say({
         id: 'record.entered-late',
         severity: 'caution',
         field: `process.logs.${log.id}`,
-        params: { log: log.name, count: late.length, readAt: first.at, enteredAt: first.enteredAt ?? '' },
+        params: { log: log.name, count: late.length, readAt: first.at, lateMin: first.enteredLateMin ?? 0 },
       });
     }
-    const excluded = log.readings.filter((reading) => reading.excluded !== null);
+    const excluded = checked.filter((reading) => reading.state === 'excluded');
     if (excluded.length > 0) {
       say({
         id: 'record.readings-left-out',

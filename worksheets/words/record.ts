@@ -1,5 +1,5 @@
 import type { RecordFindingId } from '@larderwright/calc/batch';
-import { wallOf } from '../parts/clock-text.ts';
+import { durationWords, wallOf } from '../parts/clock-text.ts';
 import type { Words } from './wording.ts';
 
 const clock = (iso: string | number | undefined) => wallOf(String(iso ?? ''))?.clock ?? '?';
@@ -27,8 +27,8 @@ export const recordWords = {
     body: 'Release needs the eyes of a second person.',
   }),
   'record.entered-late': (p) => ({
-    title: `${p.log || 'Log'}: ${p.count} reading${p.count === 1 ? '' : 's'} typed in more than 15 min off the time read.`,
-    body: `The first was read at ${clock(p.readAt)} and typed at ${clock(p.enteredAt)}. Both times print.`,
+    title: `${p.log || 'Log'}: ${p.count} reading${p.count === 1 ? '' : 's'} typed in more than 15 min after the reading.`,
+    body: `The first was read at ${clock(p.readAt)} and typed in ${durationWords(Number(p.lateMin), 'up')} later. Both times print.`,
   }),
   'record.readings-left-out': (p) => ({
     title: `${p.log || 'Log'}: ${p.count} reading${p.count === 1 ? '' : 's'} left out by a person.`,
