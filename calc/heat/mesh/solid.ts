@@ -1,0 +1,181 @@
+import type { Face, Section } from './section.ts';
+
+/** Which way the section is drawn out: a loaf lies along, an oval or a pot stands up. */
+export type Extrusion = 'lying' | 'standing';
+
+/** A piece of surface that belongs to one node. */
+export interface Patch {
+  readonly node: number;
+  readonly face: Face;
+  readonly areaM2: number;
+  /** Heights between which it reaches, m. */
+  readonly lowM: number;
+  readonly highM: number;
+}
+
+/**
+ * A symmetric part of the body: the section repeated in layers. Node `layer × perLayer + i` is section
+ * node i. A lying body is a quarter, its first layer the plane of symmetry at mid-length; a standing
+ * one is a quarter of the plan, its layers going up.
+ */
+export interface Solid {
+  readonly section: Section;
+  readonly extrusion: Extrusion;
+  readonly perLayer: number;
+  readonly layers: number;
+  /** Extent of each layer along the draw, m, and its place. */
+  readonly layerThickness: Float64Array;
+  readonly layerPlace: Float64Array;
+  /** How much longer than the mean the body is at a section node. One for straight ends. */
+  readonly stretch: Float64Array;
+  readonly volumeM3: Float64Array;
+  readonly patches: readonly Patch[];
+  /** How many such parts make the whole body. */
+  readonly copies: number;
+  /** Nodes of the upright middle line from the base up, and their heights, m. */
+  readonly axisNodes: Int32Array;
+  readonly axisHeights: Float64Array;
+}
+
+export interface Draw {
+  readonly extrusion: Extrusion;
+  /** Half the length of a lying body, the depth of a standing one, m. */
+  readonly reachM: number;
+  readonly cells: number;
+  /** Half-length at the base over that at the rim, for ends that lean. One for straight ends. */
+  readonly baseShare?: number;
+}
+
+/** Draws a section out into a solid. */
+export function solidOf(section: Section, { extrusion, reachM, cells, baseShare = 1 }: Draw): Solid {
+  const perLayer = section.x.length;
+  const layers = cells + 1;
+  const gap = reachM / cells;
+  const layerPlace = Float64Array.from({ length: layers }, (_, layer) => layer * gap);
+  const layerThickness = Float64Array.from({ length: layers }, (_, layer) =>
+    layer === 0 || layer === cells ? gap / 2 : gap,
+  );
+  const stretch = stretchOf(section, baseShare);
+  const volumeM3 = new Float64Array(perLayer * layers);
+  for (let layer = 0; layer < layers; layer++) {
+    for (let i = 0; i < perLayer; i++) {
+      volumeM3[layer * perLayer + i] = at(section.area, i) * at(layerThickness, layer) * at(stretch, i);
+    }
+  }
+  const shape = {
+    section,
+    extrusion,
+    perLayer,
+    layers,
+    layerThickness,
+    layerPlace,
+    stretch,
+    volumeM3,
+    copies: 4,
+  };
+  const patches = [...wallPatches(shape), ...closingPatches(shape)];
+  return { ...shape, patches, ...axisOf(shape) };
+}
+
+type Bare = Omit<Solid, 'patches' | 'axisNodes' | 'axisHeights'>;
+
+/** Length at a height over the mean length, so that the volume is that of straight ends at mid-height. */
+function stretchOf(section: Section, baseShare: number): Float64Array {
+  const rim = Math.max(...section.y);
+  const raw = section.y.map((y) => (rim > 0 ? baseShare + (1 - baseShare) * (y / rim) : 1));
+  const middle = (baseShare + 1) / 2;
+  return baseShare === 1 ? new Float64Array(section.y.length).fill(1) : raw.map((value) => value / middle);
+}
+
+/** The outline of the section, drawn along. */
+function wallPatches({
+  section,
+  extrusion,
+  perLayer,
+  layers,
+  layerThickness,
+  layerPlace,
+  stretch,
+}: Bare): Patch[] {
+  const patches: Patch[] = [];
+  const reach = at(layerPlace, layers - 1);
+  for (const { a, b, face } of section.outline) {
+    const length = Math.hypot(at(section.x, a) - at(section.x, b), at(section.y, a) - at(section.y, b));
+    for (let layer = 0; layer < layers; layer++) {
+      const place = at(layerPlace, layer);
+      const half = at(layerThickness, layer) / (layer === 0 || layer === layers - 1 ? 1 : 2);
+      for (const [own, other] of [
+        [a, b],
+        [b, a],
+      ] as const) {
+        const ownY = at(section.y, own);
+        const middleY = (ownY + at(section.y, other)) / 2;
+        const lying = extrusion === 'lying';
+        patches.push({
+          node: layer * perLayer + own,
+          face,
+          areaM2: (length / 2) * at(layerThickness, layer) * at(stretch, own),
+          lowM: lying ? Math.min(ownY, middleY) : Math.max(0, place - half),
+          highM: lying ? Math.max(ownY, middleY) : Math.min(reach, place + half),
+        });
+      }
+    }
+  }
+  return patches;
+}
+
+/** The end of a lying body, or the base and the top of a standing one. */
+function closingPatches({ section, extrusion, perLayer, layers, layerPlace }: Bare): Patch[] {
+  const last = (layers - 1) * perLayer;
+  const reach = at(layerPlace, layers - 1);
+  const spans = heightSpans(section);
+  return Array.from({ length: perLayer }, (_, i) => i).flatMap((i): Patch[] => {
+    const areaM2 = at(section.area, i);
+    if (extrusion === 'lying') {
+      const [lowM, highM] = spans[i] ?? [0, 0];
+      return [{ node: last + i, face: 'end', areaM2, lowM, highM }];
+    }
+    return [
+      { node: i, face: 'bottom', areaM2, lowM: 0, highM: 0 },
+      { node: last + i, face: 'top', areaM2, lowM: reach, highM: reach },
+    ];
+  });
+}
+
+/** Between which heights the part of a section that a node holds lies. */
+function heightSpans(section: Section): [number, number][] {
+  const spans = Array.from(section.y, (y): [number, number] => [y, y]);
+  for (const [edge, a] of section.edgeA.entries()) {
+    const b = at(section.edgeB, edge);
+    const middle = (at(section.y, a) + at(section.y, b)) / 2;
+    for (const node of [a, b]) {
+      const span = spans[node];
+      if (span === undefined) continue;
+      span[0] = Math.min(span[0], middle);
+      span[1] = Math.max(span[1], middle);
+    }
+  }
+  return spans;
+}
+
+/** The upright line through the middle: x = 0 at mid-length, or the centre of the plan. */
+function axisOf({ section, extrusion, perLayer, layers, layerPlace }: Bare) {
+  if (extrusion === 'standing') {
+    const centre = section.x.findIndex((x, i) => x === 0 && at(section.y, i) === 0);
+    return {
+      axisNodes: Int32Array.from({ length: layers }, (_, layer) => layer * perLayer + centre),
+      axisHeights: layerPlace.slice(),
+    };
+  }
+  const nodes = Array.from(section.x.keys())
+    .filter((i) => at(section.x, i) === 0)
+    .sort((a, b) => at(section.y, a) - at(section.y, b));
+  return {
+    axisNodes: Int32Array.from(nodes),
+    axisHeights: Float64Array.from(nodes, (i) => at(section.y, i)),
+  };
+}
+
+function at(values: ArrayLike<number>, index: number): number {
+  return values[index] ?? Number.NaN;
+}

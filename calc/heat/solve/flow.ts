@@ -1,0 +1,239 @@
+import type { EnthalpyTable } from '../properties/index.ts';
+import type { Network } from './network.ts';
+
+/** Heat exchange of one contact with one medium. */
+export interface Exchange {
+  readonly node: number;
+  readonly medium: number;
+  /** W/K. */
+  readonly conductance: number;
+}
+
+/** What surrounds the body: temperatures of the media, one of which may be a bath with a heat balance. */
+export interface Surroundings {
+  readonly exchanges: readonly Exchange[];
+  /** Writes the temperature of every medium, °C, at a time in s. `bathC` is the state of the bath. */
+  readonly media: (timeS: number, bathC: number, into: Float64Array) => void;
+  /** K/s of the bath at a time, its temperature and the heat it gives the whole body, W. Null: no such bath. */
+  readonly bathRate: ((timeS: number, bathC: number, loadW: number) => number) | null;
+  /** Which medium the bath is. */
+  readonly bathMedium: number;
+}
+
+/**
+ * Right-hand side of the heat balance of a network. State vector: enthalpy of each food node, J/m³;
+ * temperature of each shell node, °C; temperature of the bath, °C; heat taken in by this part, J.
+ */
+export interface Flow {
+  readonly size: number;
+  readonly derivative: (timeS: number, state: Float64Array, into: Float64Array) => void;
+  /** An upper bound of the fastest rate, 1/s, about a state. */
+  readonly fastestRate: (state: Float64Array) => number;
+}
+
+/** `as number` below: the loops stay within arrays whose lengths are fixed above them. */
+export function flowOf(
+  network: Network,
+  table: EnthalpyTable,
+  { exchanges, media, bathRate, bathMedium }: Surroundings,
+): Flow {
+  const { solid, foodCount, shellCount, extraCapacity, shellCapacity, linkA, linkB, linkConductance } =
+    network;
+  const { section, perLayer, layers, layerThickness, layerPlace, stretch, volumeM3, copies } = solid;
+  const nodes = foodCount + shellCount;
+  const bathIndex = nodes;
+  const heatIndex = nodes + 1;
+  const { edgeA, edgeB } = section;
+  const edgeCount = edgeA.length;
+  const edgeGeometry = section.edgeWeight.map(
+    (weight, edge) =>
+      (weight * ((stretch[edgeA[edge] as number] as number) + (stretch[edgeB[edge] as number] as number))) /
+      2,
+  );
+  const alongGeometry = section.area.map((area, i) => area / (stretch[i] as number));
+  const inverseVolume = volumeM3.map((volume) => 1 / volume);
+
+  const exchangeNode = Int32Array.from(exchanges, ({ node }) => node);
+  const exchangeMedium = Int32Array.from(exchanges, ({ medium }) => medium);
+  const exchangeConductance = Float64Array.from(exchanges, ({ conductance }) => conductance);
+  const mediaC = new Float64Array(1 + Math.max(0, ...exchangeMedium));
+  const surface = surfaceNodes(foodCount, [exchangeNode, linkA, linkB], extraCapacity);
+
+  const potential = new Float64Array(foodCount);
+  const heat = new Float64Array(nodes);
+  const tempC = new Float64Array(nodes);
+  const { first, density, last, tempC: tableC, kirchhoff } = table;
+
+  function derivative(timeS: number, state: Float64Array, into: Float64Array): void {
+    for (let i = 0; i < foodCount; i++) {
+      const place = ((state[i] as number) - first) * density;
+      const index = place < 0 ? 0 : place > last ? last : place | 0;
+      const low = kirchhoff[index] as number;
+      potential[i] = low + (place - index) * ((kirchhoff[index + 1] as number) - low);
+    }
+    heat.fill(0);
+    for (let layer = 0; layer < layers; layer++) {
+      const base = layer * perLayer;
+      const thick = layerThickness[layer] as number;
+      for (let edge = 0; edge < edgeCount; edge++) {
+        const a = base + (edgeA[edge] as number);
+        const b = base + (edgeB[edge] as number);
+        const passed =
+          thick * (edgeGeometry[edge] as number) * ((potential[a] as number) - (potential[b] as number));
+        heat[a] = (heat[a] as number) - passed;
+        heat[b] = (heat[b] as number) + passed;
+      }
+    }
+    for (let layer = 1; layer < layers; layer++) {
+      const base = layer * perLayer;
+      const inverseGap = 1 / ((layerPlace[layer] as number) - (layerPlace[layer - 1] as number));
+      for (let i = 0; i < perLayer; i++) {
+        const a = base - perLayer + i;
+        const b = base + i;
+        const passed =
+          inverseGap * (alongGeometry[i] as number) * ((potential[a] as number) - (potential[b] as number));
+        heat[a] = (heat[a] as number) - passed;
+        heat[b] = (heat[b] as number) + passed;
+      }
+    }
+    for (let s = 0; s < surface.length; s++) {
+      const i = surface[s] as number;
+      const place = ((state[i] as number) - first) * density;
+      const index = place < 0 ? 0 : place > last ? last : place | 0;
+      const low = tableC[index] as number;
+      tempC[i] = low + (place - index) * ((tableC[index + 1] as number) - low);
+    }
+    for (let i = foodCount; i < nodes; i++) tempC[i] = state[i] as number;
+    for (let link = 0; link < linkA.length; link++) {
+      const a = linkA[link] as number;
+      const b = linkB[link] as number;
+      const passed = (linkConductance[link] as number) * ((tempC[a] as number) - (tempC[b] as number));
+      heat[a] = (heat[a] as number) - passed;
+      heat[b] = (heat[b] as number) + passed;
+    }
+    media(timeS, state[bathIndex] as number, mediaC);
+    let gained = 0;
+    let fromBath = 0;
+    for (let e = 0; e < exchangeNode.length; e++) {
+      const node = exchangeNode[e] as number;
+      const medium = exchangeMedium[e] as number;
+      const passed =
+        (exchangeConductance[e] as number) * ((mediaC[medium] as number) - (tempC[node] as number));
+      heat[node] = (heat[node] as number) + passed;
+      gained += passed;
+      if (medium === bathMedium) fromBath += passed;
+    }
+    for (let i = 0; i < foodCount; i++) into[i] = (heat[i] as number) * (inverseVolume[i] as number);
+    for (let s = 0; s < surface.length; s++) {
+      const i = surface[s] as number;
+      const extra = extraCapacity[i] as number;
+      if (extra > 0)
+        into[i] = (heat[i] as number) / ((volumeM3[i] as number) + extra * slopeAt(state[i] as number));
+    }
+    for (let i = 0; i < shellCount; i++)
+      into[foodCount + i] = (heat[foodCount + i] as number) / (shellCapacity[i] as number);
+    into[bathIndex] = bathRate === null ? 0 : bathRate(timeS, state[bathIndex] as number, fromBath * copies);
+    into[heatIndex] = gained;
+  }
+
+  /** K per J/m³ at an enthalpy. */
+  function slopeAt(enthalpy: number): number {
+    const place = (enthalpy - first) * density;
+    const index = place < 0 ? 0 : place > last ? last : place | 0;
+    return ((tableC[index + 1] as number) - (tableC[index] as number)) * density;
+  }
+
+  const bounds = geometricBounds();
+
+  /** Sums of what meets at each node: conduction shape factors, and conductances to the shell and outside. */
+  function geometricBounds() {
+    const shape = new Float64Array(foodCount);
+    for (let layer = 0; layer < layers; layer++) {
+      for (let edge = 0; edge < edgeCount; edge++) {
+        const weight = Math.abs(edgeGeometry[edge] as number) * (layerThickness[layer] as number);
+        const a = layer * perLayer + (edgeA[edge] as number);
+        const b = layer * perLayer + (edgeB[edge] as number);
+        shape[a] = (shape[a] as number) + weight;
+        shape[b] = (shape[b] as number) + weight;
+      }
+    }
+    for (let layer = 1; layer < layers; layer++) {
+      const gap = (layerPlace[layer] as number) - (layerPlace[layer - 1] as number);
+      for (let i = 0; i < perLayer; i++) {
+        const weight = (alongGeometry[i] as number) / gap;
+        const [a, b] = [(layer - 1) * perLayer + i, layer * perLayer + i];
+        shape[a] = (shape[a] as number) + weight;
+        shape[b] = (shape[b] as number) + weight;
+      }
+    }
+    const outer = new Float64Array(nodes);
+    for (const [e, node] of exchangeNode.entries()) {
+      outer[node] = (outer[node] as number) + (exchangeConductance[e] as number);
+    }
+    for (const [link, a] of linkA.entries()) {
+      const b = linkB[link] as number;
+      for (const node of [a, b])
+        outer[node] = (outer[node] as number) + 2 * (linkConductance[link] as number);
+    }
+    let inside = 0;
+    for (let i = 0; i < foodCount; i++)
+      inside = Math.max(inside, (2 * (shape[i] as number)) / (volumeM3[i] as number));
+    let shell = 0;
+    for (let i = 0; i < shellCount; i++) {
+      shell = Math.max(shell, (outer[foodCount + i] as number) / (shellCapacity[i] as number));
+    }
+    return { shape, outer, inside, shell };
+  }
+
+  function fastestRate(state: Float64Array): number {
+    let coldest = Number.POSITIVE_INFINITY;
+    let hottest = Number.NEGATIVE_INFINITY;
+    for (let i = 0; i < foodCount; i++) {
+      const enthalpy = state[i] as number;
+      if (enthalpy < coldest) coldest = enthalpy;
+      if (enthalpy > hottest) hottest = enthalpy;
+    }
+    const diffusivity = fastestDiffusivity(coldest, hottest);
+    let rate = Math.max(bounds.shell, diffusivity * bounds.inside);
+    for (let s = 0; s < surface.length; s++) {
+      const i = surface[s] as number;
+      const slope = slopeAt(state[i] as number);
+      const held = (volumeM3[i] as number) + (extraCapacity[i] as number) * slope;
+      const own =
+        (2 * diffusivity * (bounds.shape[i] as number) + slope * (bounds.outer[i] as number)) / held;
+      if (own > rate) rate = own;
+    }
+    return rate;
+  }
+
+  /** Largest slope of the potential between two enthalpies, with a margin for what a step may add. */
+  function fastestDiffusivity(coldest: number, hottest: number): number {
+    const margin = 2 * MARGIN_J_M3;
+    let fastest = 0;
+    for (let k = 0; k <= 16; k++) {
+      const enthalpy = coldest - margin + ((hottest - coldest + 2 * margin) * k) / 16;
+      const place = (enthalpy - first) * density;
+      const index = place < 0 ? 0 : place > last ? last : place | 0;
+      const slope = ((kirchhoff[index + 1] as number) - (kirchhoff[index] as number)) * density;
+      if (slope > fastest) fastest = slope;
+    }
+    return fastest;
+  }
+
+  return { size: nodes + 2, derivative, fastestRate };
+}
+
+/** About 1 °C of unfrozen food, J/m³. */
+const MARGIN_J_M3 = 3.6e6;
+
+/** Food nodes whose temperature is needed: they meet the outside or a layer. */
+function surfaceNodes(
+  foodCount: number,
+  lists: readonly Int32Array[],
+  extraCapacity: Float64Array,
+): Int32Array {
+  const wanted = new Set<number>();
+  for (const list of lists) for (const node of list) if (node < foodCount) wanted.add(node);
+  for (const [node, extra] of extraCapacity.entries()) if (extra > 0) wanted.add(node);
+  return Int32Array.from(wanted).sort();
+}

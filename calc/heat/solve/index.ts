@@ -1,0 +1,4 @@
+export { axisTemperatures, extremeOnAxis, type Spot } from './centre-line.ts';
+export type { Coating, Layer, Network } from './network.ts';
+export type { BodySpot, HeatRun, Picture, StageMark } from './record.ts';
+export { type BatchThermal, type SimulateOptions, simulate, TIERS, type Tier } from './simulate.ts';

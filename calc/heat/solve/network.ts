@@ -1,0 +1,96 @@
+import type { Face, Solid } from '../mesh/index.ts';
+
+/** One layer between the food and what surrounds it, from the food outward. SI units. */
+export interface Layer {
+  readonly thicknessM: number;
+  readonly conductivityWmK: number;
+  /** J/(m³·K). Zero: it holds no heat, as an air gap does not. */
+  readonly heatCapacityJm3K: number;
+}
+
+/** Layers on each face, from the food outward. */
+export type Coating = Readonly<Record<Face, readonly Layer[]>>;
+
+/** Where heat enters or leaves: a node, an area, and what lies between the node and the outer surface. */
+export interface Contact {
+  readonly node: number;
+  readonly face: Face;
+  readonly areaM2: number;
+  readonly lowM: number;
+  readonly highM: number;
+  /** m²·K/W between the node and the outside surface. */
+  readonly resistance: number;
+}
+
+/**
+ * The body with its coatings as one network. Nodes 0…foodCount−1 are those of the solid; the rest hold
+ * the layers that keep heat of their own. A layer that resists next to nothing (metal) lends its heat
+ * capacity to the node beneath it.
+ */
+export interface Network {
+  readonly solid: Solid;
+  readonly foodCount: number;
+  readonly shellCount: number;
+  /** J/K that a food node carries besides the food. */
+  readonly extraCapacity: Float64Array;
+  /** J/K of each shell node. */
+  readonly shellCapacity: Float64Array;
+  readonly linkA: Int32Array;
+  readonly linkB: Int32Array;
+  /** W/K. */
+  readonly linkConductance: Float64Array;
+  readonly contacts: readonly Contact[];
+}
+
+/** A layer of less resistance than this, m²·K/W, has no temperature of its own: 3 mm of steel is 2e-4. */
+const TRANSPARENT = 4e-4;
+/** Layers thicker than this, m, are cut up. */
+const SUBLAYER_M = 0.004;
+
+export function networkOf(solid: Solid, coating: Coating): Network {
+  const foodCount = solid.volumeM3.length;
+  const extraCapacity = new Float64Array(foodCount);
+  const shellCapacity: number[] = [];
+  const links: [number, number, number][] = [];
+  const contacts: Contact[] = [];
+  for (const { node, face, areaM2, lowM, highM } of solid.patches) {
+    let inner = node;
+    let resistance = 0;
+    for (const layer of coating[face].flatMap(cutUp)) {
+      const own = layer.thicknessM / layer.conductivityWmK;
+      const capacity = areaM2 * layer.thicknessM * layer.heatCapacityJm3K;
+      if (capacity === 0) {
+        resistance += own;
+      } else if (own + resistance < TRANSPARENT) {
+        if (inner < foodCount) extraCapacity[inner] = (extraCapacity[inner] ?? 0) + capacity;
+        else shellCapacity[inner - foodCount] = (shellCapacity[inner - foodCount] ?? 0) + capacity;
+        resistance += own;
+      } else {
+        const next = foodCount + shellCapacity.length;
+        shellCapacity.push(capacity);
+        links.push([inner, next, areaM2 / (resistance + own / 2)]);
+        inner = next;
+        resistance = own / 2;
+      }
+    }
+    contacts.push({ node: inner, face, areaM2, lowM, highM, resistance });
+  }
+  return {
+    solid,
+    foodCount,
+    shellCount: shellCapacity.length,
+    extraCapacity,
+    shellCapacity: Float64Array.from(shellCapacity),
+    linkA: Int32Array.from(links, ([a]) => a),
+    linkB: Int32Array.from(links, ([, b]) => b),
+    linkConductance: Float64Array.from(links, ([, , conductance]) => conductance),
+    contacts,
+  };
+}
+
+function cutUp(layer: Layer): Layer[] {
+  const own = layer.thicknessM / layer.conductivityWmK;
+  const pieces =
+    own < TRANSPARENT || layer.heatCapacityJm3K === 0 ? 1 : Math.ceil(layer.thicknessM / SUBLAYER_M);
+  return Array.from({ length: pieces }, () => ({ ...layer, thicknessM: layer.thicknessM / pieces }));
+}

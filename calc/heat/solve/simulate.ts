@@ -1,0 +1,169 @@
+import { type Face, type HeatShape, solidOfShape } from '../mesh/index.ts';
+import { type EnthalpyTable, enthalpyOf, enthalpyTable, type Material } from '../properties/index.ts';
+import type { HeatStage } from '../stages/index.ts';
+import { surroundingsOf } from '../stages/surroundings.ts';
+import { coreOf } from './centre-line.ts';
+import { flowOf } from './flow.ts';
+import { both, halves, joined, joinFlows, type Pair } from './nets.ts';
+import { type Coating, type Layer, type Network, networkOf } from './network.ts';
+import { type HeatRun, recorderOf } from './record.ts';
+import { type Stepper, stepperOf } from './step.ts';
+
+/** What is simulated: a body of food, its coatings, and the temperature it starts at throughout. */
+export interface BatchThermal {
+  readonly shape: HeatShape;
+  readonly material: Material;
+  /** Layers from the food outward. Faces left out are bare. */
+  readonly layers?: Partial<Readonly<Record<Face, readonly Layer[]>>>;
+  readonly startC: number;
+}
+
+/** `exact` is what plans and sheets show; `preview` answers a slider. */
+export type Tier = 'exact' | 'preview';
+
+export interface SimulateOptions {
+  readonly tier?: Tier;
+  /** Minutes between the points of the curves. */
+  readonly everyMin?: number;
+  /** Minutes between the pictures of the section. Without it only the start and the stage ends are kept. */
+  readonly pictureEveryMin?: number;
+  /** Overrides the tier: cells of the coarse net through the shortest way, and the error allowed in a step, °C. */
+  readonly fineness?: number;
+  readonly toleranceC?: number;
+}
+
+export interface TierSettings {
+  readonly fineness: number;
+  readonly toleranceC: number;
+}
+
+export const TIERS: Readonly<Record<Tier, TierSettings>> = {
+  exact: { fineness: 8, toleranceC: 0.005 },
+  preview: { fineness: 4, toleranceC: 0.05 },
+};
+
+/** Volumetric heat that turns an enthalpy error into degrees, J/(m³·K): unfrozen food. */
+const TYPICAL_HEAT = 3.6e6;
+/** First step of a stage, s: its surroundings have just changed. */
+const FIRST_STEP_S = 2;
+/** How near the core must come to a stage's end temperature, °C. */
+const LANDING_C = 2e-4;
+
+/**
+ * Runs a body through its stages, the whole field handed from each to the next.
+ * Null when a measure, a temperature or a time is not a positive or finite number it must be.
+ */
+export function simulate(
+  batch: BatchThermal,
+  stages: readonly HeatStage[],
+  options: SimulateOptions = {},
+): HeatRun | null {
+  if (!soundShape(batch.shape) || !Number.isFinite(batch.startC) || !stages.every(soundStage)) return null;
+  const settings = TIERS[options.tier ?? 'exact'];
+  const { fineness = settings.fineness, toleranceC = settings.toleranceC } = options;
+  const table = enthalpyTable(batch.material);
+  const coating = coatingOf(batch);
+  const nets: Pair<Network> = {
+    fine: networkOf(solidOfShape(batch.shape, fineness, 2), coating),
+    coarse: networkOf(solidOfShape(batch.shape, fineness, 1), coating),
+  };
+  const fineSize = sizeOf(nets.fine);
+  let state = joined(both(nets, (net) => startState(net, table, batch.startC)));
+  const recorder = recorderOf(nets, table, state, options);
+  let timeS = 0;
+  for (const [index, stage] of stages.entries()) {
+    const bath = stage.water?.bath;
+    const parts = halves(state, fineSize);
+    if (bath?.kind === 'oven')
+      both(parts, (part) => part.fill(bath.startC, part.length - 2, part.length - 1));
+    const flow = joinFlows(both(nets, (net) => flowOf(net, table, surroundingsOf(net, stage, timeS))));
+    const stepper = stepperOf(flow, timeS, state, {
+      toleranceC,
+      weights: joined(both(nets, (net) => weightsOf(net, bath?.kind === 'oven'))),
+      firstStepS: FIRST_STEP_S,
+    });
+    const core: CoreReader = (joint, which) => coreOf(nets, table, halves(joint, fineSize), which).tempC;
+    const reached = runStage(stepper, stage, timeS, core, recorder.step);
+    state = stepper.march.state;
+    timeS = stepper.march.timeS;
+    recorder.stageEnd(index, stepper.march, reached);
+  }
+  return recorder.finish();
+}
+
+/** Reads the slowest spot of the middle line off a joint state, °C. */
+type CoreReader = (state: Float64Array, which: 'coldest' | 'hottest') => number;
+
+/** Marches one stage to its end. Tells whether its end temperature was reached (true when it has none). */
+function runStage(
+  stepper: Stepper,
+  { end }: HeatStage,
+  startS: number,
+  core: CoreReader,
+  onStep: (march: Stepper['march']) => void,
+): boolean {
+  const endS = startS + 60 * (end.when === 'time' ? end.minutes : end.mostMin);
+  /** How far the core is past the wanted temperature, °C. */
+  const past = (state: Float64Array): number => {
+    if (end.when === 'time') return -1;
+    return end.when === 'core-reaches'
+      ? core(state, 'coldest') - end.tempC
+      : end.tempC - core(state, 'hottest');
+  };
+  let before = past(stepper.march.state);
+  if (end.when !== 'time' && before >= 0) return true;
+  while (stepper.march.timeS < endS - 1e-9) {
+    stepper.advance(endS - stepper.march.timeS);
+    let after = past(stepper.march.state);
+    let landings = 0;
+    let reach = stepper.march.lastStepS;
+    while (after > LANDING_C && landings++ < 6) {
+      stepper.undo();
+      reach *= before / (before - after);
+      stepper.advance(reach);
+      after = past(stepper.march.state);
+    }
+    onStep(stepper.march);
+    if (end.when !== 'time' && after >= -LANDING_C) return true;
+    before = after;
+  }
+  return end.when === 'time';
+}
+
+const sizeOf = ({ foodCount, shellCount }: Network) => foodCount + shellCount + 2;
+
+function startState(network: Network, table: EnthalpyTable, startC: number): Float64Array {
+  const { foodCount, shellCount } = network;
+  const state = new Float64Array(foodCount + shellCount + 2);
+  state.fill(enthalpyOf(table, startC), 0, foodCount);
+  state.fill(startC, foodCount, foodCount + shellCount);
+  return state;
+}
+
+function weightsOf({ foodCount, shellCount }: Network, withBath: boolean): Float64Array {
+  const weights = new Float64Array(foodCount + shellCount + 2);
+  weights.fill(1 / TYPICAL_HEAT, 0, foodCount);
+  weights.fill(1, foodCount, foodCount + shellCount);
+  if (withBath) weights[foodCount + shellCount] = 1;
+  return weights;
+}
+
+function coatingOf({ layers = {} }: BatchThermal): Coating {
+  const { bottom = [], side = [], top = [], end = [] } = layers;
+  return { bottom, side, top, end };
+}
+
+const positive = (value: number) => Number.isFinite(value) && value > 0;
+
+function soundShape(shape: HeatShape): boolean {
+  return Object.entries(shape).every(
+    ([name, value]) => name === 'kind' || (typeof value === 'number' && positive(value)),
+  );
+}
+
+function soundStage({ end, air, water }: HeatStage): boolean {
+  const minutes = end.when === 'time' ? end.minutes : end.mostMin;
+  const sound =
+    Number.isFinite(minutes) && minutes >= 0 && air.filmWm2K >= 0 && Number.isFinite(air.filmWm2K);
+  return sound && (water === undefined || (positive(water.filmWm2K) && Number.isFinite(water.levelMm)));
+}

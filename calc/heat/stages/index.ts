@@ -1,0 +1,11 @@
+export { bathEquilibriumC, bathRateKS, evaporationKgM2S, type OvenBath } from './bath.ts';
+export {
+  type Course,
+  courseAt,
+  type HeatStage,
+  type Medium,
+  type StageEnd,
+  type StageKind,
+  type Water,
+} from './stage.ts';
+export { boilingPointC, evaporationHeatJkg, pressureAtKPa, SEA_LEVEL_KPA, saturationKPa } from './vapour.ts';
