@@ -11,6 +11,8 @@ const MOST_MARKS = 160;
 const MARK_PX = 3.5;
 /** A run shorter than this is still drawn wide enough to see. */
 const LEAST_RUN_PX = 2;
+/** Rough width of a letter, to see on which side of its line a label fits. */
+const LETTER_PX = 7;
 
 interface CurveChartProps {
   model: CurveModel;
@@ -131,7 +133,12 @@ function Curve(props: { layout: ChartLayout; series: CurveSeries; index: number;
           />
         ))}
       {named && last ? (
-        <text class="curve-name" x={x(last.atMs) - 4} y={y(last.tempC) - 8} text-anchor="end">
+        <text
+          class="curve-name"
+          x={x(last.atMs) - 4}
+          y={y(last.tempC) + (index === 0 ? -8 : 19)}
+          text-anchor="end"
+        >
           {series.name}
         </text>
       ) : null}
@@ -236,7 +243,7 @@ function WindowLabels({ layout }: { layout: ChartLayout }) {
         const label = steps[i]?.label ?? '';
         if (label === '' || step.topC === null) return null;
         const at = x(step.fromMs);
-        const late = at > right - 150;
+        const late = at + 4 + label.length * LETTER_PX > right;
         return (
           <text
             key={step.fromMs}
