@@ -1,18 +1,243 @@
 import { SOURCES, type Source } from '@larderwright/calc/sources';
 
+const REVIEWED = '2026-11-25';
+const NOT_READ = 'The text was not read. Named for what it rules on.';
+
 /**
  * Sources the words lean on and no computation does: hygiene law, advice, workplace practice.
  * Those behind a computed figure stand in calc/sources. An id is given once in the two together.
  */
 export const WORD_SOURCES = {
   'common-practice': {
-    title: 'Common practice of the trade',
+    title: 'Common practice of trained kitchens',
     issuer: 'no published source',
     edition: 'undated',
-    reviewed: '2026-11-25',
+    reviewed: REVIEWED,
     mark: 'common-practice',
+  },
+  'eu-852-2004': {
+    title: 'Regulation (EC) No 852/2004 on the hygiene of foodstuffs',
+    issuer: 'European Parliament and Council',
+    edition: '2004, as amended',
+    reviewed: REVIEWED,
+    mark: 'memory',
+    note: NOT_READ,
+  },
+  'eu-853-2004': {
+    title: 'Regulation (EC) No 853/2004, specific hygiene rules for food of animal origin, Annex III',
+    issuer: 'European Parliament and Council',
+    edition: '2004, as amended',
+    reviewed: REVIEWED,
+    mark: 'memory',
+    note: NOT_READ,
+  },
+  'eu-2073-2005': {
+    title:
+      'Regulation (EC) No 2073/2005 on microbiological criteria, with Regulation (EU) 2024/2895 on Listeria',
+    issuer: 'European Commission',
+    edition: '2005, as amended 2024, the amendment applying from July 2026',
+    reviewed: REVIEWED,
+    mark: 'memory',
+    note: NOT_READ,
+  },
+  'eu-2015-1375': {
+    title: 'Regulation (EU) 2015/1375, official controls for Trichinella in meat',
+    issuer: 'European Commission',
+    edition: '2015, as amended',
+    reviewed: REVIEWED,
+    mark: 'memory',
+    note: NOT_READ,
+  },
+  'eu-1169-2011': {
+    title: 'Regulation (EU) No 1169/2011 on food information to consumers',
+    issuer: 'European Parliament and Council',
+    edition: '2011, as amended',
+    reviewed: REVIEWED,
+    mark: 'memory',
+    note: NOT_READ,
+  },
+  'eu-1333-2008': {
+    title: 'Regulation (EC) No 1333/2008 on food additives, Annex II: sulphites in meat preparations',
+    issuer: 'European Parliament and Council',
+    edition: '2008, as amended',
+    reviewed: REVIEWED,
+    mark: 'memory',
+    note: NOT_READ,
+  },
+  'us-21-cfr-172-170': {
+    title: '21 CFR 172.170 and 172.175, sodium nitrate and sodium nitrite',
+    issuer: 'United States Food and Drug Administration',
+    edition: 'undated',
+    reviewed: REVIEWED,
+    mark: 'memory',
+    note: NOT_READ,
+  },
+  'us-food-code-handling': {
+    title:
+      'Food Code, 2-201 ill workers, 3-302.11 separation, 3-501.15 cooling methods, 4-502.11 thermometers',
+    issuer: 'United States Food and Drug Administration',
+    edition: '2022',
+    reviewed: REVIEWED,
+    mark: 'memory',
+    note: 'Of these, only the cooling methods of 3-501.15 were read, in a state text that repeats them.',
+  },
+  'pregnancy-advice': {
+    title: 'Advice on diet in pregnancy: pâté, liver, raw and cured meat',
+    issuer: 'national health services',
+    edition: 'undated',
+    reviewed: REVIEWED,
+    mark: 'memory',
+    note: 'Wording differs between countries. Use your own.',
+  },
+  'nitrite-poisoning-cases': {
+    title: 'Case reports of nitrite eaten in mistake for salt',
+    issuer: 'medical and public-health journals',
+    edition: '1997 and 2002',
+    reviewed: REVIEWED,
+    mark: 'memory',
+    note: 'The reports were not read again.',
+  },
+  'lead-game-advice': {
+    title: 'Advice on lead in game shot with lead ammunition',
+    issuer: 'national food agencies',
+    edition: 'undated',
+    reviewed: REVIEWED,
+    mark: 'memory',
+    note: 'Wording differs between countries. Use your own.',
+  },
+  'poison-plant-advice': {
+    title: 'Advice on wild fungi, poisonous plants, fruit stones and raw beans',
+    issuer: 'national food agencies and poisons services',
+    edition: 'undated',
+    reviewed: REVIEWED,
+    mark: 'memory',
+    note: 'Wording differs between countries. Use your own.',
+  },
+  'workplace-safety': {
+    title: 'Workplace rules for machinery, blades, heat, gas and lifting',
+    issuer: 'national workplace-safety authorities',
+    edition: 'undated',
+    reviewed: REVIEWED,
+    mark: 'memory',
+    note: 'Your own law and the maker’s instructions govern.',
+  },
+  'scald-times': {
+    title: 'Time for hot water to burn skin, by temperature',
+    issuer: 'burn-prevention literature',
+    edition: 'undated',
+    reviewed: REVIEWED,
+    mark: 'memory',
+    note: 'Skin of children and the old burns sooner.',
+  },
+  'uk-e-coli-o157-guidance': {
+    title: 'E. coli O157: control of cross-contamination',
+    issuer: 'Food Standards Agency',
+    edition: '2014',
+    reviewed: REVIEWED,
+    mark: 'memory',
+    note: NOT_READ,
+  },
+  'garde-manger-units': {
+    title:
+      'Training units on pâtés, terrines and meat-based charcuterie (SITHCCC039, AMP and MTM meat units)',
+    issuer: 'Australian vocational training',
+    edition: 'undated',
+    reviewed: REVIEWED,
+    mark: 'memory',
+    note: 'Used for what a learner must show, not for figures.',
+  },
+  'forcemeat-textbooks': {
+    title: 'Muscle proteins, fat and gelatine: general food science',
+    issuer: 'textbooks of meat science and cookery',
+    edition: 'undated',
+    reviewed: REVIEWED,
+    mark: 'memory',
+    note: 'General knowledge of the field. No single book was read again.',
+  },
+  /* INTERIM */
+  'uk-vp-map-guidance': {
+    title:
+      'Guidance on vacuum and modified-atmosphere packed chilled foods, with respect to non-proteolytic Clostridium botulinum',
+    issuer: 'Food Standards Agency and Food Standards Scotland',
+    edition: 'December 2020',
+    reviewed: REVIEWED,
+    mark: 'confirmed',
+    note: 'Opening pages and the training module were read; the list of hurdles in a textbook extract.',
+  },
+  'us-food-code-rop': {
+    title: 'Food Code, 3-502.12, reduced oxygen packaging',
+    issuer: 'United States Food and Drug Administration',
+    edition: '2022',
+    reviewed: REVIEWED,
+    mark: 'confirmed',
+    note: 'Read in state texts that repeat it.',
+  },
+  'us-food-code-3-501-16': {
+    title: 'Food Code, 3-501.16, hot and cold holding',
+    issuer: 'United States Food and Drug Administration',
+    edition: '2022',
+    reviewed: REVIEWED,
+    mark: 'confirmed',
+    note: 'Read in state texts that repeat it.',
+  },
+  'us-food-code-3-501-17': {
+    title: 'Food Code, 3-501.17, date marking',
+    issuer: 'United States Food and Drug Administration',
+    edition: '2022',
+    reviewed: REVIEWED,
+    mark: 'confirmed',
+    note: 'Read in guidance and part of a state text.',
+  },
+  'us-food-code-3-501-14': {
+    title: 'Food Code, 3-501.14, cooling',
+    issuer: 'United States Food and Drug Administration',
+    edition: '2022',
+    reviewed: REVIEWED,
+    mark: 'confirmed',
+  },
+  'us-fsis-appendix-b': {
+    title: 'FSIS Appendix B',
+    issuer: 'FSIS',
+    edition: '2021',
+    reviewed: REVIEWED,
+    mark: 'memory',
+  },
+  'us-food-code-3-401-11': {
+    title: 'Food Code, 3-401.11',
+    issuer: 'United States Food and Drug Administration',
+    edition: '2022',
+    reviewed: REVIEWED,
+    mark: 'confirmed',
+  },
+  'us-fsis-poultry-tables': {
+    title: 'FSIS tables',
+    issuer: 'FSIS',
+    edition: '2005',
+    reviewed: REVIEWED,
+    mark: 'confirmed',
+  },
+  'uk-acmsf': {
+    title: 'ACMSF',
+    issuer: 'FSA',
+    edition: '2007',
+    reviewed: REVIEWED,
+    mark: 'confirmed',
+  },
+  'hev-inactivation-2012': {
+    title: 'HEV',
+    issuer: 'AEM',
+    edition: '2012',
+    reviewed: REVIEWED,
+    mark: 'confirmed',
+  },
+  'us-9-cfr-318-10': {
+    title: '9 CFR 318.10',
+    issuer: 'USDA',
+    edition: '1998',
+    reviewed: REVIEWED,
+    mark: 'confirmed',
   },
 } as const satisfies Record<string, Source>;
 
 /** Every source by id: calc's and the words'. */
-export const ALL_SOURCES: Readonly<Record<string, Source>> = { ...SOURCES, ...WORD_SOURCES };
+export const ALL_SOURCES: Readonly<Record<string, Source>> = { ...WORD_SOURCES, ...SOURCES };

@@ -16,47 +16,69 @@ const UNIT_TEXT: Readonly<Record<FigureUnit, string>> = {
   h: '\u00a0h',
   d: '\u00a0days',
   s: '\u00a0s',
-  'kg/L': '\u00a0kg/L',
-  moulds: '\u00a0moulds',
+  'g/mL': '\u00a0g/mL',
+  m: '\u00a0m',
+  months: '\u00a0months',
   times: '\u00a0times',
+  'stem diameters': '\u00a0stem diameters',
+  '': '',
 };
 
-const BOUND_TEXT: Readonly<Record<Bound, string>> = {
-  'at-least': 'at least ',
-  'at-most': 'at most ',
-  below: 'below ',
-  above: 'above ',
-};
+/** A figure ready to print: lead-in, amount, °F beside, tail. Join with single spaces, leaving out the empty. */
+export interface FigureParts {
+  readonly lead: string;
+  readonly amount: string;
+  readonly beside: string;
+  readonly tail: string;
+}
 
 /**
  * A figure in words.
- * @returns `text` in the figure's own unit, and `beside` in °F where the figure is a temperature
- * @example figureText({ value: [75, 82], unit: 'C', mark: 'common-practice' }) // 75–82 °C, 167–180 °F
+ * @returns its parts; `beside` is the °F of a temperature, rounded to the safe side of a bound
+ * @example figureParts({ value: 5, unit: 'C', bound: 'at-most', mark: 'memory' }) // 5 °C, 41 °F, or colder
  */
-export function figureText(figure: Figure): { text: string; beside: string } {
-  const lead = figure.bound ? BOUND_TEXT[figure.bound] : '';
-  const text = `${lead}${numberText(figure.value)}${UNIT_TEXT[figure.unit]}`;
-  return { text, beside: besideText(figure) };
+export function figureParts(figure: Figure): FigureParts {
+  const { value, unit, bound } = figure;
+  return {
+    lead: bound === 'below' || bound === 'above' ? bound : '',
+    amount: `${numberText(value, plain)}${UNIT_TEXT[unit]}`,
+    beside: besideText(figure),
+    tail: bound ? tailText(bound, unit) : '',
+  };
 }
 
-function numberText(value: Figure['value']): string {
-  return typeof value === 'number' ? plain(value) : `${plain(value[0])}–${plain(value[1])}`;
+/** A figure as one string, for search records and attributes. */
+export function figurePlain(figure: Figure): string {
+  const { lead, amount, beside, tail } = figureParts(figure);
+  return [lead, amount, beside && `(${beside})`, tail].filter((part) => part !== '').join(' ');
+}
+
+function tailText(bound: Bound, unit: FigureUnit): string {
+  if (bound === 'at-most') return unit === 'C' ? 'or colder' : 'or less';
+  if (bound === 'at-least') return unit === 'C' ? 'or hotter' : 'or more';
+  return '';
+}
+
+function numberText(value: Figure['value'], print: (n: number) => string): string {
+  if (typeof value === 'number') return print(value);
+  const joint = value.some((end) => end < 0) ? ' to ' : '–';
+  return value.map(print).join(joint);
 }
 
 function plain(value: number): string {
   return value.toLocaleString('en-GB', { maximumFractionDigits: 3 }).replace('-', '−');
 }
 
-/** °F beside a temperature: a floor rounds up, a ceiling rounds down, a range keeps the nearest degree. */
+/** A floor rounds up, a ceiling rounds down, a range keeps the nearest degree, a difference one decimal. */
 function besideText({ value, unit, bound }: Figure): string {
   if (unit !== 'C' && unit !== 'dC') return '';
-  const round =
-    bound === 'at-least' || bound === 'above'
-      ? Math.ceil
-      : bound === 'at-most' || bound === 'below'
-        ? Math.floor
-        : Math.round;
-  const convert = (c: number) => round(Number((unit === 'C' ? c * 1.8 + 32 : c * 1.8).toFixed(6)));
-  const ends = typeof value === 'number' ? [value] : [...value];
-  return `${ends.map((c) => plain(convert(c))).join('–')}\u00a0°F`;
+  const exact = (c: number) => Number((unit === 'C' ? c * 1.8 + 32 : c * 1.8).toFixed(6));
+  const floor = bound === 'at-least' || bound === 'above';
+  const ceiling = bound === 'at-most' || bound === 'below';
+  const round = floor ? Math.ceil : ceiling ? Math.floor : unit === 'dC' ? toTenth : Math.round;
+  return `${numberText(value, (c) => plain(round(exact(c))))}\u00a0°F`;
+}
+
+function toTenth(value: number): number {
+  return Math.round(value * 10) / 10;
 }

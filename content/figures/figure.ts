@@ -16,9 +16,12 @@ export type FigureUnit =
   | 'h'
   | 'd'
   | 's'
-  | 'kg/L'
-  | 'moulds'
-  | 'times';
+  | 'g/mL'
+  | 'm'
+  | 'months'
+  | 'times'
+  | 'stem diameters'
+  | '';
 
 /** Which side of the value is safe or meant. It also gives the direction other units are rounded in. */
 export type Bound = 'at-least' | 'at-most' | 'below' | 'above';
