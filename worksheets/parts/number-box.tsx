@@ -1,18 +1,13 @@
 import type { Finding } from '@larderwright/calc/findings';
-import {
-  type Entry,
-  type QuantityKind,
-  type Range,
-  readEntry,
-  type Unit,
-} from '@larderwright/calc/quantities';
+import type { Entry, QuantityKind, Range, Unit } from '@larderwright/calc/quantities';
 import type { ComponentChildren } from 'preact';
 import { useId } from 'preact/hooks';
 import { $life } from '../state/store.ts';
 import { LONGEST_LINE } from '../state/typed.ts';
 import { useShared } from '../state/use-shared.ts';
-import { issueWords, readBackWords, unitName } from '../words/quantities.ts';
+import { unitName } from '../words/unit-names.ts';
 import { FieldFrame } from './field-frame.tsx';
+import { $fieldReader } from './field-reader.ts';
 import { useTyping } from './use-typing.ts';
 
 export interface NumberBoxProps {
@@ -46,9 +41,8 @@ export function NumberBox(props: NumberBoxProps) {
   const { onInput, cutNote } = useTyping(LONGEST_LINE, (text) =>
     onEntry({ ...entry, text, origin: 'entered' }),
   );
-  const read = readEntry(kind, entry, range ? { gramsOnly, range } : { gramsOnly });
-  const problem = read.state === 'bad' ? issueWords(read.issue) : undefined;
-  const readBack = read.state === 'ok' ? readBackWords(kind, entry, read.value) : undefined;
+  const readField = useShared($fieldReader);
+  const { problem, readBack } = readField(kind, entry, range ? { gramsOnly, range } : { gramsOnly });
   return (
     <FieldFrame
       id={id}

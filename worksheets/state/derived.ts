@@ -18,7 +18,9 @@ function failure(error: unknown): { state: 'failed'; detail: string } {
  * What calc makes of the batch, computed again at every change. The code that computes it is fetched
  * only once there is a batch to compute; until it answers the state is `not-yet`, never a default.
  *
- * @param load fetches the function from batch to values
+ * @param load fetches the function from batch to values. Let it import a module of the worksheet's own
+ *   (`() => import('./compute.ts')…`) that imports calc in the ordinary way: a face of calc that is imported
+ *   both on demand and at once lands in the first load whole.
  */
 export function derive<T>(load: () => Promise<(batch: Batch) => T>): ReadableAtom<Derived<T>> {
   const $derived = atom<Derived<T>>(NOT_YET);

@@ -13,7 +13,7 @@ function show(batch: Batch): void {
 async function openStored(id: string): Promise<boolean> {
   const [{ rawBatch, setAside }, { readBatch }] = await Promise.all([
     import('./storage.ts'),
-    import('@larderwright/calc/batch'),
+    import('./read-record.ts'),
   ]);
   const raw = await rawBatch(id);
   if (raw === undefined) return false;
@@ -38,7 +38,7 @@ async function openStored(id: string): Promise<boolean> {
 export async function openDemo(slug: string, demoBase: string, fresh = false): Promise<void> {
   const [{ saveBatch }, { readBatch }] = await Promise.all([
     import('./storage.ts'),
-    import('@larderwright/calc/batch'),
+    import('./read-record.ts'),
   ]);
   const id = `demo-${slug}`;
   if (!fresh) {

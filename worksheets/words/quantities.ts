@@ -6,12 +6,8 @@ import {
   type IssueParams,
   type QuantityKind,
   readEntry,
-  type Unit,
-  unitLabel,
 } from '@larderwright/calc/quantities';
 import type { Words } from './wording.ts';
-
-const COUNT_NAME = 'pieces';
 
 /** A limit with its unit, as the person sees it. */
 function limit(params: IssueParams): string {
@@ -89,11 +85,6 @@ export const quantityWords = {
 export function issueWords(issue: Issue): string {
   const { title, body } = quantityWords[issue.code](issue.params);
   return body === '' ? title : `${title} ${body}`;
-}
-
-/** How a unit is named in a pick list or behind a field. */
-export function unitName(unit: Unit): string {
-  return unitLabel(unit) || COUNT_NAME;
 }
 
 /** Texts that can be read in one way only need no reading back. */

@@ -1,0 +1,56 @@
+import type { Finding } from '@larderwright/calc/findings';
+import { dimensionsOf, type MouldDimension, type MouldItem } from '@larderwright/calc/mould';
+import { rangeIn, type Unit } from '@larderwright/calc/quantities';
+import { at } from '../parts/finding-list.tsx';
+import { NumberField } from '../parts/number-field.tsx';
+import { DIMENSION_NAMES } from '../words/mould-names.ts';
+
+const LENGTHS: readonly Unit[] = ['mm', 'cm', 'in'];
+/** No mould of a kitchen is longer than two metres. */
+const MOULD_RANGE = rangeIn('mm', 0, 2000);
+
+/** What a measure means for a shape, where its bare name could mislead. */
+function hintOf(shape: MouldItem['shape'], dimension: MouldDimension): string | undefined {
+  switch (shape) {
+    case 'cylinder':
+      if (dimension === 'depth') return 'If it stands. Leave blank for a roll that lies.';
+      if (dimension === 'length') return 'If it is a roll that lies. Leave blank if it stands.';
+      return undefined;
+    case 'tapered':
+      if (dimension === 'length' || dimension === 'width') return 'At the rim.';
+      return undefined;
+    case 'roof':
+      if (dimension === 'width') return 'Across the open side.';
+      if (dimension === 'depth') return 'From the open side down to the edge.';
+      return undefined;
+    case 'half-cylinder':
+      return dimension === 'diameter' ? 'Across the open side.' : undefined;
+    case 'rectangular':
+    case 'oval':
+      return undefined;
+  }
+}
+
+/** The inside measures a shape needs. */
+export function MeasureFields({ mould, findings }: { mould: MouldItem; findings: readonly Finding[] }) {
+  const { needed, oneOf } = dimensionsOf(mould.shape);
+  return (
+    <>
+      {[...needed, ...oneOf].map((dimension) => {
+        const path = `mould.moulds.${mould.id}.dimensions.${dimension}`;
+        return (
+          <NumberField
+            key={dimension}
+            path={path}
+            label={`${DIMENSION_NAMES[dimension]}, inside`}
+            kind="length"
+            units={LENGTHS}
+            range={MOULD_RANGE}
+            hint={hintOf(mould.shape, dimension)}
+            findings={at(findings, path)}
+          />
+        );
+      })}
+    </>
+  );
+}
