@@ -73,7 +73,8 @@ function drawn(shape: HeatShape, fineness: number, counts: Counts): Solid {
     case 'cylinder': {
       const full = shape.kind === 'cylinder';
       const radius = shape.diameterMm / 2000;
-      const rings = count(full ? fineness / 2 : fineness * HALF_DISC_SHARE, 3);
+      const perRadius = fineness * DISC_SHARE;
+      const rings = count(perRadius, 3);
       const section = discSection(
         {
           acrossRadius: radius,
@@ -87,11 +88,7 @@ function drawn(shape: HeatShape, fineness: number, counts: Counts): Solid {
       );
       return solidOf(section, {
         extrusion: 'lying',
-        ...lengthwise(
-          shape.lengthMm,
-          (radius * 1000) / (full ? fineness / 2 : fineness * HALF_DISC_SHARE),
-          counts,
-        ),
+        ...lengthwise(shape.lengthMm, (radius * 1000) / perRadius, counts),
       });
     }
     case 'standing-cylinder':
@@ -103,8 +100,8 @@ function drawn(shape: HeatShape, fineness: number, counts: Counts): Solid {
 
 /** Cells along the length over cells across: the ends are far from the core. */
 const LENGTHWISE = 2;
-/** Rings of a half-disc for each cell of `fineness`: the way through it is its radius. */
-const HALF_DISC_SHARE = 0.65;
+/** Rings of a disc or a half-disc for each cell of `fineness`. */
+const DISC_SHARE = 0.65;
 
 const inradius = (widthMm: number, depthMm: number) =>
   (widthMm * depthMm) / (widthMm + 2 * Math.hypot(widthMm / 2, depthMm));

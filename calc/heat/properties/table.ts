@@ -19,12 +19,20 @@ export interface EnthalpyTable {
 
 const LOW_C = -42;
 const HIGH_C = 180;
-/** Step of the temperature grid the table is read from, °C. */
-const GRID_C = 0.02;
-const POINTS = 8192;
+const POINTS = 4096;
 
-/** Tabulates a material over −42…180 °C. */
+const tables = new WeakMap<Material, EnthalpyTable>();
+
+/** Tabulates a material over −42…180 °C. The same material object is tabulated once. */
 export function enthalpyTable(material: Material): EnthalpyTable {
+  const known = tables.get(material);
+  if (known !== undefined) return known;
+  const table = tabulate(material);
+  tables.set(material, table);
+  return table;
+}
+
+function tabulate(material: Material): EnthalpyTable {
   const grid = temperatureGrid(material.cornersC);
   const enthalpy = grid.map((tempC) => material.densityKgM3 * material.enthalpyJkg(tempC));
   const conductivity = grid.map((tempC) => material.conductivityWmK(tempC));
@@ -71,13 +79,27 @@ export function temperatureOf(table: EnthalpyTable, enthalpy: number): number {
   return from + (place - index) * (at(table.tempC, index + 1) - from);
 }
 
+/** Steps of the temperature grid, °C: close below a corner, where latent heat bends the curve, wide above. */
+const CLOSE = { withinC: 3, stepC: 0.02 };
+const FROZEN_STEP_C = 0.1;
+const STEP_C = 0.5;
+
 function temperatureGrid(cornersC: readonly number[]): number[] {
-  const count = Math.round((HIGH_C - LOW_C) / GRID_C);
-  const grid = Array.from({ length: count + 1 }, (_, i) => LOW_C + i * GRID_C);
-  for (const corner of cornersC) {
-    if (corner > LOW_C && corner < HIGH_C) grid.push(corner);
+  const inside = cornersC.filter((corner) => corner > LOW_C && corner < HIGH_C);
+  const highest = Math.max(LOW_C, ...inside);
+  const stepBelow = (tempC: number) => {
+    const gaps = inside.map((corner) => corner - tempC).filter((gap) => gap > 0);
+    if (gaps.length === 0) return STEP_C;
+    const gap = Math.min(...gaps);
+    return Math.min(gap, gap < CLOSE.withinC ? CLOSE.stepC : FROZEN_STEP_C);
+  };
+  const grid: number[] = [];
+  for (let tempC = LOW_C; tempC < HIGH_C; ) {
+    grid.push(tempC);
+    const next = tempC + stepBelow(tempC);
+    tempC = tempC < highest && next > highest - 1e-6 ? highest : next;
   }
-  return [...new Set(grid)].sort((a, b) => a - b);
+  return [...grid, HIGH_C];
 }
 
 function at(values: ArrayLike<number>, index: number): number {

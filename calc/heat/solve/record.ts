@@ -39,6 +39,9 @@ export interface HeatRun {
   readonly hottestC: Float64Array;
   /** The fixed point at mid-height. */
   readonly centreC: Float64Array;
+  /** Surface of the food at the ends of the middle line. */
+  readonly bottomC: Float64Array;
+  readonly topC: Float64Array;
   /** Temperature the body would even out to. */
   readonly meanC: Float64Array;
   readonly bathC: Float64Array;
@@ -61,9 +64,27 @@ interface Reading {
   readonly coldest: Spot;
   readonly hottest: Spot;
   readonly centreC: number;
-  /** J/m³. */
-  readonly meanEnthalpy: number;
+  readonly bottomC: number;
+  readonly topC: number;
   readonly bathC: number;
+}
+
+/** A value and its slope at both ends of a step of `lengthS` seconds. */
+interface Ends {
+  readonly before: number;
+  readonly after: number;
+  readonly slopeBefore: number;
+  readonly slopeAfter: number;
+}
+
+/** The cubic through values and slopes at both ends of a step, at a share of it. */
+function cubicAt({ before, after, slopeBefore, slopeAfter }: Ends, share: number, lengthS: number): number {
+  const rest = 1 - share;
+  return (
+    rest * rest * (1 + 2 * share) * before +
+    share * share * (3 - 2 * share) * after +
+    share * rest * lengthS * (rest * slopeBefore - share * slopeAfter)
+  );
 }
 
 /** Collects the curves, pictures and stage ends of a run. Values are blended from both nets. */
@@ -83,7 +104,7 @@ export function recorderOf(
   const cost = { nodes: start.length - 4, steps: 0, evaluations: 0 };
   let lastState = start.slice();
 
-  function addRow(timeS: number, readings: Pair<Reading>): void {
+  function addRow(timeS: number, readings: Pair<Reading>, meanEnthalpy: number): void {
     const value = (of: (reading: Reading) => number) => blend(both(readings, of));
     rows.push([
       timeS / 60,
@@ -91,11 +112,10 @@ export function recorderOf(
       1000 * readings.fine.coldest.heightM,
       value(({ hottest }) => hottest.tempC),
       value(({ centreC }) => centreC),
-      temperatureOf(
-        table,
-        value(({ meanEnthalpy }) => meanEnthalpy),
-      ),
+      temperatureOf(table, meanEnthalpy),
       value(({ bathC }) => bathC),
+      value(({ bottomC }) => bottomC),
+      value(({ topC }) => topC),
     ]);
   }
 
@@ -107,24 +127,39 @@ export function recorderOf(
   }
 
   const readNow = (state: Float64Array) => (index: number) => at(state, index);
-  const read = (of: (index: number) => number) => both(readers, (reader) => reader(of));
-  addRow(0, read(readNow(start)));
+  const read = (of: (index: number) => number) => both(readers, (reader) => reader.at(of));
+  const meanOf = (state: Float64Array) => blend(both(readers, (reader) => reader.mean(state)));
+  addRow(0, read(readNow(start)), meanOf(start));
   addPicture(0, readNow(start));
   let nextS = 60 * everyMin;
   let nextPictureS = 60 * pictureEveryMin;
 
   /** Adds the points that fall in the last step, between its ends by the cubic through values and slopes. */
   function step({ timeS, lastStepS, state, before, rate, beforeRate }: March): void {
+    if (nextS > timeS && nextPictureS > timeS) return;
     const from = timeS - lastStepS;
-    const cubic = (share: number) => {
-      const rest = 1 - share;
-      const [w0, w1] = [rest * rest * (1 + 2 * share), share * share * (3 - 2 * share)];
-      const [s0, s1] = [share * rest * rest * lastStepS, -share * share * rest * lastStepS];
-      return (i: number) =>
-        w0 * at(before, i) + w1 * at(state, i) + s0 * at(beforeRate, i) + s1 * at(rate, i);
+    const mean = {
+      before: meanOf(before),
+      after: meanOf(state),
+      slopeBefore: meanOf(beforeRate),
+      slopeAfter: meanOf(rate),
     };
     const shareAt = (s: number) => (lastStepS > 0 ? (s - from) / lastStepS : 1);
-    for (; nextS <= timeS; nextS += 60 * everyMin) addRow(nextS, read(cubic(shareAt(nextS))));
+    const cubic = (share: number) => (i: number) =>
+      cubicAt(
+        {
+          before: at(before, i),
+          after: at(state, i),
+          slopeBefore: at(beforeRate, i),
+          slopeAfter: at(rate, i),
+        },
+        share,
+        lastStepS,
+      );
+    for (; nextS <= timeS; nextS += 60 * everyMin) {
+      const share = shareAt(nextS);
+      addRow(nextS, read(cubic(share)), cubicAt(mean, share, lastStepS));
+    }
     for (; nextPictureS <= timeS; nextPictureS += 60 * pictureEveryMin) {
       addPicture(nextPictureS, cubic(shareAt(nextPictureS)));
     }
@@ -132,7 +167,7 @@ export function recorderOf(
 
   function stageEnd(stage: number, march: March, reached: boolean): void {
     const { timeS, state } = march;
-    if (timeS / 60 - (rows.at(-1)?.[0] ?? -1) > 1e-9) addRow(timeS, read(readNow(state)));
+    if (timeS / 60 - (rows.at(-1)?.[0] ?? -1) > 1e-9) addRow(timeS, read(readNow(state)), meanOf(state));
     addPicture(timeS, readNow(state));
     stages.push({
       stage,
@@ -157,6 +192,8 @@ export function recorderOf(
       centreC: column(4),
       meanC: column(5),
       bathC: column(6),
+      bottomC: column(7),
+      topC: column(8),
       stages,
       pictures,
       energy: {
@@ -176,17 +213,24 @@ function readerOf({ solid, foodCount, shellCount }: Network, table: EnthalpyTabl
   const { axisNodes, axisHeights, volumeM3 } = solid;
   const midHeight = (at(axisHeights, 0) + at(axisHeights, axisHeights.length - 1)) / 2;
   const volume = volumeM3.reduce((sum, value) => sum + value, 0);
-  return (read: (index: number) => number): Reading => {
-    const temps = Float64Array.from(axisNodes, (node) => temperatureOf(table, read(offset + node)));
-    let held = 0;
-    for (let i = 0; i < foodCount; i++) held += read(offset + i) * at(volumeM3, i);
-    return {
-      coldest: extremeOnAxis(axisHeights, temps, 'coldest'),
-      hottest: extremeOnAxis(axisHeights, temps, 'hottest'),
-      centreC: atHeight(axisHeights, temps, midHeight),
-      meanEnthalpy: held / volume,
-      bathC: read(offset + foodCount + shellCount),
-    };
+  return {
+    at: (read: (index: number) => number): Reading => {
+      const temps = Float64Array.from(axisNodes, (node) => temperatureOf(table, read(offset + node)));
+      return {
+        coldest: extremeOnAxis(axisHeights, temps, 'coldest'),
+        hottest: extremeOnAxis(axisHeights, temps, 'hottest'),
+        centreC: atHeight(axisHeights, temps, midHeight),
+        bottomC: at(temps, 0),
+        topC: at(temps, temps.length - 1),
+        bathC: read(offset + foodCount + shellCount),
+      };
+    },
+    /** Mean over the volume of what the food nodes of a joint array hold. */
+    mean: (values: Float64Array): number => {
+      let held = 0;
+      for (let i = 0; i < foodCount; i++) held += (values[offset + i] as number) * (volumeM3[i] as number);
+      return held / volume;
+    },
   };
 }
 

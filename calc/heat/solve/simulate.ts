@@ -1,6 +1,6 @@
 import { type Face, type HeatShape, solidOfShape } from '../mesh/index.ts';
 import { type EnthalpyTable, enthalpyOf, enthalpyTable, type Material } from '../properties/index.ts';
-import type { HeatStage } from '../stages/index.ts';
+import { courseAt, type HeatStage } from '../stages/index.ts';
 import { surroundingsOf } from '../stages/surroundings.ts';
 import { coreOf } from './centre-line.ts';
 import { flowOf } from './flow.ts';
@@ -38,7 +38,7 @@ export interface TierSettings {
 }
 
 export const TIERS: Readonly<Record<Tier, TierSettings>> = {
-  exact: { fineness: 8, toleranceC: 0.005 },
+  exact: { fineness: 8, toleranceC: 0.003 },
   preview: { fineness: 4, toleranceC: 0.05 },
 };
 
@@ -60,7 +60,10 @@ export function simulate(
 ): HeatRun | null {
   if (!soundShape(batch.shape) || !Number.isFinite(batch.startC) || !stages.every(soundStage)) return null;
   const settings = TIERS[options.tier ?? 'exact'];
-  const { fineness = settings.fineness, toleranceC = settings.toleranceC } = options;
+  const { toleranceC = settings.toleranceC } = options;
+  const fineness =
+    options.fineness ??
+    Math.round(settings.fineness * (isTempered(batch, stages) ? TEMPERING_REFINEMENT : 1));
   const table = enthalpyTable(batch.material);
   const coating = coatingOf(batch);
   const nets: Pair<Network> = {
@@ -93,6 +96,15 @@ export function simulate(
 
 /** Reads the slowest spot of the middle line off a joint state, °C. */
 type CoreReader = (state: Float64Array, which: 'coldest' | 'hottest') => number;
+
+/** Cold meat set to freeze gets a finer net: the reading that counts is that of a face at its freezing point. */
+const TEMPERING_REFINEMENT = 1.5;
+const COLD_C = 15;
+
+function isTempered({ material, startC }: BatchThermal, stages: readonly HeatStage[]): boolean {
+  const freezingC = Math.max(...material.cornersC);
+  return startC < COLD_C && stages.some(({ air }) => courseAt(air.tempC, Number.MAX_VALUE) < freezingC);
+}
 
 /** Marches one stage to its end. Tells whether its end temperature was reached (true when it has none). */
 function runStage(
