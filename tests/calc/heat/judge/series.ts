@@ -28,8 +28,18 @@ const PROFILE: Record<Body, (argument: number) => number> = {
   sphere: (x) => (x === 0 ? 1 : Math.sin(x) / x),
 };
 
-/** The first roots of a body at a Biot number, by scanning for sign changes and bisecting. */
-export function termsOf(body: Body, biot: number, count = 30): Term[] {
+const known = new Map<string, readonly Term[]>();
+
+/** The first roots of a body at a Biot number and their coefficients. */
+export function termsOf(body: Body, biot: number, count = 30): readonly Term[] {
+  const key = `${body} ${biot} ${count}`;
+  const terms = known.get(key) ?? findTerms(body, biot, count);
+  known.set(key, terms);
+  return terms;
+}
+
+/** By scanning for sign changes and bisecting. */
+function findTerms(body: Body, biot: number, count: number): Term[] {
   const equation = (z: number) => EQUATION[body](z, biot);
   const terms: Term[] = [];
   const scan = 0.02;
