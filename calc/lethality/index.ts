@@ -1,3 +1,4 @@
+export { COME_UP, type ComeUp, comeUp } from './come-up.ts';
 export {
   HOLD_GAP_MIN,
   type HoldJudgement,
@@ -10,6 +11,20 @@ export {
   type Run,
 } from './judge-hold.ts';
 export {
+  decimalReductionMin,
+  equivalentMin,
+  type HeatResistance,
+  type LethalityLine,
+  LINE_70_Z7_5,
+  LINE_70_Z10,
+  LINE_90_UK,
+  LINE_90_US,
+  lethalRate,
+  logReduction,
+  zAt,
+  zFromPoints,
+} from './lethal-rate.ts';
+export {
   type CookCondition,
   type CookLimit,
   type CookRuleSet,
@@ -19,6 +34,12 @@ export {
   isByFat,
   thresholdC,
 } from './limit.ts';
+export {
+  type CurvePoint,
+  type Integration,
+  pasteurisationValue,
+  type ValueOptions,
+} from './pasteurisation-value.ts';
 export {
   applicableLimits,
   type CookFacts,
@@ -30,3 +51,11 @@ export {
   UNKNOWN_FACTS,
 } from './resolve-limit.ts';
 export { COOK_RULE_SETS, cookLimit, cookRuleSet } from './rule-sets/index.ts';
+export { COOK_RULES_BY_PLACE, type PlaceRule } from './tables/by-place.ts';
+export { HEAT_RESISTANCE, type HeatResistanceRow } from './tables/heat-resistance.ts';
+export {
+  PARASITE_TABLES,
+  type ParasiteRow,
+  type ParasiteTable,
+  trichinellaFreezingMeanH,
+} from './tables/parasites.ts';

@@ -92,7 +92,8 @@ export function applicableLimits(set: CookRuleSet, facts: CookFacts): Extract<Re
 }
 
 /**
- * The hold a table asks at a measured temperature: the row at or below it, never one above and nothing in between.
+ * The hold a table asks at a measured temperature: the shortest of the rows at or below it, never a row above and
+ * nothing in between. (The shortest, for a hotter row may ask more only where its own column could not be read.)
  * @returns null below the lowest row, or where no row serves the product
  */
 export function lookUpHold(
@@ -103,7 +104,8 @@ export function lookUpHold(
   const below = applicableLimits(set, facts).filter(
     ({ limit }) => thresholdC(limit.stated, 'C') <= measuredC,
   );
-  const top = Math.max(...below.map(({ limit }) => thresholdC(limit.stated, 'C')));
-  const rows = below.filter(({ limit }) => thresholdC(limit.stated, 'C') === top);
-  return rows.toSorted((a, b) => b.hold.s - a.hold.s).at(0) ?? null;
+  const byHold = below.toSorted(
+    (a, b) => a.hold.s - b.hold.s || thresholdC(b.limit.stated, 'C') - thresholdC(a.limit.stated, 'C'),
+  );
+  return byHold.at(0) ?? null;
 }
