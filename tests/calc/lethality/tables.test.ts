@@ -189,8 +189,7 @@ describe('rule sets', () => {
     for (const set of COOK_RULE_SETS)
       for (const facts of [
         { ...meat, comminuted: false },
-        bird(0.01),
-        bird(0.07),
+        bird(0.12),
         bird(0.12, 'turkey'),
         bird(0.12, 'both'),
       ])
