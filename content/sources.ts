@@ -40,14 +40,6 @@ export const WORD_SOURCES = {
     mark: 'memory',
     note: NOT_READ,
   },
-  'eu-2015-1375': {
-    title: 'Regulation (EU) 2015/1375, official controls for Trichinella in meat',
-    issuer: 'European Commission',
-    edition: '2015, as amended',
-    reviewed: REVIEWED,
-    mark: 'memory',
-    note: NOT_READ,
-  },
   'eu-1169-2011': {
     title: 'Regulation (EU) No 1169/2011 on food information to consumers',
     issuer: 'European Parliament and Council',
@@ -172,14 +164,6 @@ export const WORD_SOURCES = {
     mark: 'confirmed',
     note: 'Read in state texts that repeat it.',
   },
-  'us-food-code-3-501-16': {
-    title: 'Food Code, 3-501.16, hot and cold holding',
-    issuer: 'United States Food and Drug Administration',
-    edition: '2022',
-    reviewed: REVIEWED,
-    mark: 'confirmed',
-    note: 'Read in state texts that repeat it.',
-  },
   'us-food-code-3-501-17': {
     title: 'Food Code, 3-501.17, date marking',
     issuer: 'United States Food and Drug Administration',
@@ -201,41 +185,6 @@ export const WORD_SOURCES = {
     edition: '2021',
     reviewed: REVIEWED,
     mark: 'memory',
-  },
-  'us-food-code-3-401-11': {
-    title: 'Food Code, 3-401.11',
-    issuer: 'United States Food and Drug Administration',
-    edition: '2022',
-    reviewed: REVIEWED,
-    mark: 'confirmed',
-  },
-  'us-fsis-poultry-tables': {
-    title: 'FSIS tables',
-    issuer: 'FSIS',
-    edition: '2005',
-    reviewed: REVIEWED,
-    mark: 'confirmed',
-  },
-  'uk-acmsf': {
-    title: 'ACMSF',
-    issuer: 'FSA',
-    edition: '2007',
-    reviewed: REVIEWED,
-    mark: 'confirmed',
-  },
-  'hev-inactivation-2012': {
-    title: 'HEV',
-    issuer: 'AEM',
-    edition: '2012',
-    reviewed: REVIEWED,
-    mark: 'confirmed',
-  },
-  'us-9-cfr-318-10': {
-    title: '9 CFR 318.10',
-    issuer: 'USDA',
-    edition: '1998',
-    reviewed: REVIEWED,
-    mark: 'confirmed',
   },
 } as const satisfies Record<string, Source>;
 

@@ -7,7 +7,7 @@ export const chillFigures = {
     unit: 'C',
     bound: 'at-most',
     mark: 'confirmed',
-    source: 'us-food-code-3-501-16',
+    source: 'food-code-reheating',
   },
   'chill-aim': { value: [0, 3], unit: 'C', mark: 'common-practice' },
   'sealed-chill': { value: 3, unit: 'C', mark: 'confirmed', source: 'uk-vp-map-guidance' },

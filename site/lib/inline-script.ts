@@ -4,5 +4,5 @@ import early from '../scripts/early.js?raw';
 export const EARLY_SCRIPT = early
   .split('\n')
   .map((line) => line.trim())
-  .filter((line) => line !== '' && !line.startsWith('//'))
+  .filter((line) => line !== '' && !/^(\/\/|\/\*\*)/.test(line))
   .join('\n');

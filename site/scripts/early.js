@@ -2,6 +2,7 @@
 {
   const root = document.documentElement;
   root.dataset.script = '';
+  /** @param {string | undefined} scheme */
   const remember = (scheme) => {
     try {
       if (scheme) localStorage.setItem('scheme', scheme);
@@ -13,7 +14,7 @@
     if (kept) root.dataset.scheme = kept;
   } catch {}
   addEventListener('click', (event) => {
-    if (!event.target.closest?.('.scheme')) return;
+    if (!(event.target instanceof Element && event.target.closest('.scheme'))) return;
     const system = matchMedia('(prefers-color-scheme:dark)').matches ? 'dark' : 'light';
     const next = (root.dataset.scheme || system) === 'dark' ? 'light' : 'dark';
     // Back at the system's own scheme: follow it again.

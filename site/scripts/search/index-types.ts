@@ -1,0 +1,31 @@
+/** The part of the search index's own script that is used here. */
+export interface SearchIndex {
+  init(): Promise<void>;
+  search(term: string | null, options?: { filters?: Record<string, string> }): Promise<Found>;
+}
+
+export interface Found {
+  readonly results: readonly Hit[];
+  /** How many results each kind has, for the term. */
+  readonly filters: Readonly<Record<string, Readonly<Record<string, number>>>>;
+}
+
+export interface Hit {
+  readonly id: string;
+  readonly score: number;
+  data(): Promise<HitData>;
+}
+
+export interface HitData {
+  readonly url: string;
+  readonly meta: Readonly<Record<string, string>>;
+  readonly filters: Readonly<Record<string, readonly string[]>>;
+  /** Escaped text with <mark> around what matched. */
+  readonly excerpt: string;
+  readonly sub_results: readonly {
+    title: string;
+    url: string;
+    excerpt: string;
+    locations?: readonly number[];
+  }[];
+}

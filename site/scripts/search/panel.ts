@@ -1,0 +1,156 @@
+import type { Found, Hit, HitData, SearchIndex } from './index-types.ts';
+import { make } from './make.ts';
+import { cautionsFirst } from './rank.ts';
+import { resultRow } from './result-row.ts';
+
+const KINDS = ['technique', 'caution', 'table', 'defect', 'worksheet'] as const;
+type Kind = (typeof KINDS)[number];
+const KIND_NAMES: Readonly<Record<Kind, string>> = {
+  technique: 'Techniques',
+  caution: 'Cautions',
+  table: 'Tables',
+  defect: 'Defects',
+  worksheet: 'Worksheets',
+};
+const SHOWN_AT_ONCE = 8;
+const TYPING_PAUSE_MS = 120;
+
+let index: Promise<SearchIndex> | undefined;
+
+function openIndex(): Promise<SearchIndex> {
+  // Written after the build, so no bundler may look for it.
+  const path = '/pagefind/pagefind.js';
+  index ??= import(/* @vite-ignore */ path).then(async (loaded: SearchIndex) => {
+    await loaded.init();
+    return loaded;
+  });
+  return index;
+}
+
+/**
+ * Builds the search inside an element.
+ * @returns a function that puts the cursor in the field
+ */
+export function mountSearch(place: HTMLElement, query = ''): () => void {
+  const field = make('input', {
+    className: 'search-field',
+    type: 'search',
+    value: query,
+    autocomplete: 'off',
+    enterKeyHint: 'search',
+    spellcheck: false,
+  });
+  field.setAttribute('aria-label', 'Search the techniques, cautions, tables, defects and worksheets');
+  const kinds = make('div', { className: 'search-kinds', role: 'group' });
+  kinds.setAttribute('aria-label', 'Show only');
+  const said = make('p', { className: 'search-said', role: 'status' });
+  const hits = make('ol', { className: 'search-hits', role: 'list' });
+  const more = make('button', { type: 'button', textContent: 'Show more', hidden: true });
+  place.replaceChildren(field, kinds, said, hits, more);
+
+  let kind: Kind | null = null;
+  let turn = 0;
+
+  const run = async () => {
+    const mine = ++turn;
+    const term = field.value.trim();
+    if (term === '') {
+      kinds.replaceChildren();
+      hits.replaceChildren();
+      more.hidden = true;
+      said.textContent = 'Type a word: a product, a fault you see, a temperature, a caution.';
+      return;
+    }
+    const found = await look(term, kind).catch(() => null);
+    if (mine !== turn) return;
+    if (!found) {
+      said.textContent =
+        'The search index could not be loaded. Everything stands in the contents at the foot of the page.';
+      return;
+    }
+    drawKinds(found.counts);
+    said.textContent = found.hits.length === 0 ? `Nothing for “${term}”.` : `${found.hits.length} found`;
+    hits.replaceChildren();
+    await show(found.hits, 0, mine);
+  };
+
+  const show = async (all: readonly Hit[], from: number, mine: number) => {
+    const data: HitData[] = await Promise.all(all.slice(from, from + SHOWN_AT_ONCE).map((hit) => hit.data()));
+    if (mine !== turn) return;
+    const rows = data.map(resultRow);
+    hits.append(...rows);
+    more.hidden = from + SHOWN_AT_ONCE >= all.length;
+    more.onclick = () => {
+      void show(all, from + SHOWN_AT_ONCE, mine).then(() => linkAt(hits, from + SHOWN_AT_ONCE)?.focus());
+    };
+  };
+
+  const drawKinds = (counts: Readonly<Record<string, number>>) => {
+    const total = KINDS.reduce((sum, name) => sum + (counts[name] ?? 0), 0);
+    const choice = (name: Kind | null, label: string, count: number) => {
+      const button = make('button', { type: 'button', textContent: `${label} ${count}` });
+      button.setAttribute('aria-pressed', String(kind === name));
+      button.disabled = count === 0 && kind !== name;
+      button.addEventListener('click', () => {
+        kind = name;
+        void run().then(() => kinds.querySelector<HTMLElement>('[aria-pressed="true"]')?.focus());
+      });
+      return button;
+    };
+    kinds.replaceChildren(
+      choice(null, 'All', total),
+      ...KINDS.map((name) => choice(name, KIND_NAMES[name], counts[name] ?? 0)),
+    );
+  };
+
+  let timer: ReturnType<typeof setTimeout> | undefined;
+  field.addEventListener('input', () => {
+    clearTimeout(timer);
+    timer = setTimeout(run, TYPING_PAUSE_MS);
+  });
+  place.addEventListener('keydown', (event) => moveByKey(event, field, hits));
+  field.addEventListener('focus', () => void openIndex().catch(() => undefined), { once: true });
+  void run();
+  return () => {
+    field.focus();
+    field.select();
+  };
+}
+
+/** Looks a term up: all counts by kind, and the hits of one kind or of all with cautions first. */
+async function look(
+  term: string,
+  kind: Kind | null,
+): Promise<{ hits: Hit[]; counts: Readonly<Record<string, number>> }> {
+  const opened = await openIndex();
+  const [all, cautions, stops, chosen]: Found[] = await Promise.all([
+    opened.search(term),
+    opened.search(term, { filters: { kind: 'caution' } }),
+    opened.search(term, { filters: { level: 'stop' } }),
+    kind ? opened.search(term, { filters: { kind } }) : opened.search(term),
+  ]);
+  const ids = (found: Found | undefined) => new Set(found?.results.map(({ id }) => id));
+  return {
+    hits: cautionsFirst(chosen?.results ?? [], ids(cautions), ids(stops)),
+    counts: all?.filters.kind ?? {},
+  };
+}
+
+function linkAt(hits: HTMLElement, at: number): HTMLAnchorElement | undefined {
+  return hits.querySelectorAll('a')[at];
+}
+
+/** Arrows walk the results, Enter in the field opens the first, Escape in a result goes back to the field. */
+function moveByKey(event: KeyboardEvent, field: HTMLInputElement, hits: HTMLElement): void {
+  const links = [...hits.querySelectorAll('a')];
+  const at = links.indexOf(document.activeElement as HTMLAnchorElement);
+  const inField = document.activeElement === field;
+  if (event.key === 'Enter' && inField) links[0]?.click();
+  else if (event.key === 'ArrowDown' && (inField || at >= 0))
+    links[Math.min(at + 1, links.length - 1)]?.focus();
+  else if (event.key === 'ArrowUp' && at > 0) links[at - 1]?.focus();
+  else if ((event.key === 'ArrowUp' && at === 0) || (event.key === 'Escape' && at >= 0)) field.focus();
+  else return;
+  event.preventDefault();
+  event.stopPropagation();
+}
