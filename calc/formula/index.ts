@@ -1,1 +1,40 @@
+export { addedWaterFraction, largestShareG } from './added-water.ts';
+export { concentratedFraction, remainingFraction } from './after-loss.ts';
+export { type TwoTrimBlend, twoTrimBlend } from './blend.ts';
+export type { FormulaFacts } from './facts.ts';
+export {
+  type Band,
+  FAMILIES,
+  FAMILY_MARK,
+  FAMILY_SOURCE,
+  type Family,
+  familyOf,
+  type NamedShare,
+  type NitriteHabit,
+} from './families/index.ts';
+export type { FormulaFinding, FormulaFindingId } from './finding-ids.ts';
+export {
+  COMPONENTS,
+  type Component,
+  type CompositionOrigin,
+  curingSaltNaClFraction,
+  type KnownFraction,
+  type LineComposition,
+  lineComposition,
+} from './line-composition.ts';
+export type { Contribution, Mix, MixComponent, MixLine } from './mix.ts';
+export { isInBowl, isMeat } from './parts.ts';
+export type { PlainSaltNeed } from './plain-salt.ts';
+export { saltOnWaterFraction } from './salt-on-water.ts';
+export {
+  type FillNeed,
+  mixForFillG,
+  type Scaled,
+  type ScaleProblem,
+  scaleFormula,
+  scaleToFill,
+  scaleToMeatBlock,
+  scaleToTotal,
+} from './scale.ts';
 export type * from './slice.ts';
+export { type FormulaContext, type FormulaValues, formulaStage } from './stage.ts';

@@ -1,0 +1,96 @@
+import type { Params } from '@larderwright/calc/findings';
+import type { FormulaFindingId } from '@larderwright/calc/formula';
+import { fixedText } from '@larderwright/calc/quantities';
+import type { Words } from './wording.ts';
+
+/** Parts as a person reads them. Also the words of a part column. */
+export const partNames: Readonly<Record<string, string>> = {
+  lean: 'lean',
+  fat: 'fat tissue',
+  liver: 'liver',
+  offal: 'offal',
+  panade: 'panade or binder',
+  egg: 'egg',
+  liquid: 'liquid',
+  garnish: 'garnish',
+  seasoning: 'seasoning',
+  salt: 'salt',
+  'curing-salt': 'curing salt',
+  lining: 'lining',
+  'chemical-fat': 'chemical fat',
+};
+
+/** What a figure is called where an input it needs is missing. */
+export const formulaFigureNames: Readonly<Record<string, string>> = {
+  'formula.total': 'the total',
+  'formula.meat-block': 'the meat block',
+  'formula.water': 'the water',
+  'formula.protein': 'the protein',
+  'formula.fat': 'the fat',
+  'formula.salt': 'the salt from all sources',
+};
+
+const number = (params: Params, key: string, decimals: number) => fixedText(Number(params[key]), decimals);
+const percent = (params: Params, key: string, decimals = 1) => `${number(params, key, decimals)} %`;
+const grams = (params: Params, key: string) => `${number(params, key, 1)} g`;
+const partName = (params: Params) => partNames[String(params.what)] ?? String(params.what);
+
+/** The words of every formula finding. */
+export const formulaWords = {
+  'formula.percent-over-100': (p) => ({
+    title: 'The percentages add up to more than everything.',
+    body: `Of the total ${percent(p, 'ofTotalPercent')}, of the meat block ${percent(p, 'meatPercent')} in meat alone. Neither can pass 100 %, and something weighed in grams needs room too.`,
+  }),
+  'formula.no-anchor': () => ({
+    title: 'Everything is a percentage, so nothing says how big the batch is.',
+    body: 'Write at least one line in grams.',
+  }),
+  'formula.curing-salt-in-percent': (p) => ({
+    title: `${p.name || 'Curing salt'} must be written in grams.`,
+    body: 'Curing salt is weighed, never shared out by per cent. Set the line to grams.',
+  }),
+  'formula.declared-over-100': (p) => ({
+    title: `The pack figures of ${p.name} add up to ${percent(p, 'percent')}.`,
+    body: 'Read them again.',
+  }),
+  'formula.unknown-ingredient': (p) => ({
+    title: `${p.name || p.ingredientId} points to an ingredient this table does not have.`,
+    body: 'Choose the ingredient again, or type its composition from the pack.',
+  }),
+  'formula.composition-unknown': (p) => ({
+    title: `Composition cannot be told: ${p.names}.`,
+    body: 'Choose an ingredient for it or type the figures from the pack. An unknown is not counted as zero.',
+  }),
+  'formula.small-parts-left-out': (p) => ({
+    title: `Counted as nothing, being too little to matter: ${p.names}.`,
+    body: 'No composition is known. Together they are under 0.1 % of the mix.',
+  }),
+  'formula.partly-weighed': (p) => ({
+    title: `Not weighed yet: ${p.names}.`,
+    body: `${p.count} of ${p.ofCount} lines still stand at their planned weight in the as-weighed figures.`,
+  }),
+  'formula.weighed-off-plan': (p) => ({
+    title: `${p.name}: ${grams(p, 'actualG')} weighed, ${grams(p, 'plannedG')} planned.`,
+    body: 'More than a tenth apart. If the scale is right, everything here follows the scale.',
+  }),
+  'formula.salt-over-supplied': (p) => ({
+    title: `The ingredients bring ${percent(p, 'carriedPercent', 2)} salt already; the target is ${percent(p, 'targetPercent', 2)}.`,
+    body: `No plain salt can bring it down. ${p.name} supplies most, ${grams(p, 'saltG')}; ${grams(p, 'excessG')} in all is over. Use less of it or raise the target.`,
+  }),
+  'formula.salt-off-target': (p) => ({
+    title: `Salt from all sources is ${percent(p, 'saltPercent', 2)}; the target is ${percent(p, 'targetPercent', 2)}.`,
+    body: `Plain salt for the target: ${grams(p, 'plainSaltG')} in all.`,
+  }),
+  'formula.outside-band': (p) => ({
+    title: `${p.family}: ${partName(p)} ${percent(p, 'valuePercent')}, usually ${number(p, 'minPercent', 1)}–${percent(p, 'maxPercent')}.`,
+    body: 'A habit of the trade, not a limit.',
+  }),
+  'formula.named-share': (p) => ({
+    title: `${p.what}: ${percent(p, 'valuePercent')}. To be sold as ${p.name}: at ${p.side} ${percent(p, 'limitPercent')}.`,
+    body: 'A rule about the name, not about safety. Check the current text before you label.',
+  }),
+  'formula.allergens-unknown': (p) => ({
+    title: `Allergens not known: ${p.names}.`,
+    body: 'Choose the ingredient or read its label before the allergen list is used.',
+  }),
+} satisfies Words<FormulaFindingId>;
