@@ -1,6 +1,9 @@
 import type { Batch } from '@larderwright/calc/batch';
 import type { Finding } from '@larderwright/calc/findings';
+import { formulaStage } from '@larderwright/calc/formula';
 import { type MouldValues, mouldStage } from '@larderwright/calc/mould';
+import { learnWords } from '../words/index.ts';
+import { mouldWords } from '../words/mould.ts';
 
 /** What calc makes of the moulds, with the weight of the batch they are to hold. */
 export interface MouldComputed {
@@ -10,8 +13,13 @@ export interface MouldComputed {
   readonly batchG: number | null;
 }
 
+learnWords(mouldWords);
+
+/** Weights need no composition: the table is not fetched for this page. */
+const NO_TABLE = new Map();
+
 /** Fills the moulds of a batch. */
 export function computeMould(batch: Batch): MouldComputed {
-  const batchG = 3850.1;
+  const batchG = formulaStage(batch.formula, { composition: NO_TABLE }).values.mix.totalG;
   return { ...mouldStage(batch.mould, { totalMassG: batchG }), batchG };
 }

@@ -6,6 +6,11 @@ export function at(findings: readonly Finding[], field: string): readonly Findin
   return findings.filter((finding) => finding.field === field);
 }
 
+/** The findings of a row and of the fields in it. */
+export function within(findings: readonly Finding[], path: string): readonly Finding[] {
+  return findings.filter(({ field }) => field === path || field?.startsWith(`${path}.`));
+}
+
 /** Findings that no field on the page shows: heaviest first. */
 export function FindingList({ findings }: { findings: readonly Finding[] }) {
   if (findings.length === 0) return null;

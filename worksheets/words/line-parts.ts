@@ -2,11 +2,11 @@ import type { LinePart } from '@larderwright/calc/formula';
 
 /** What a line does in the mix, in the order of the bench. */
 export const PART_NAMES: Readonly<Record<LinePart, string>> = {
-  lean: 'Lean meat or fish',
+  lean: 'Lean',
   fat: 'Fat',
   liver: 'Liver',
-  offal: 'Other offal',
-  panade: 'Panade, bread, flour',
+  offal: 'Offal',
+  panade: 'Panade',
   egg: 'Egg',
   liquid: 'Liquid',
   garnish: 'Garnish',

@@ -1,0 +1,48 @@
+import type { Batch } from '@larderwright/calc/batch';
+import type { Finding, MissingInput } from '@larderwright/calc/findings';
+import { type FormulaLine, type FormulaValues, formulaStage } from '@larderwright/calc/formula';
+import { type CompositionTable, loadIngredients } from '@larderwright/calc/ingredients';
+import { type SourceId, sourceOf } from '@larderwright/calc/sources';
+import { formulaWords } from '../words/formula.ts';
+import { learnWords } from '../words/index.ts';
+
+/** What calc makes of the formula on the bench. */
+export interface FormulaComputed {
+  readonly values: FormulaValues;
+  readonly findings: readonly Finding[];
+  readonly missing: readonly MissingInput[];
+  /** By line id: where the figures of the line come from, in words. */
+  readonly figures: ReadonlyMap<string, string>;
+}
+
+/** Sources as they are called in a narrow place; the register has their full names. */
+const SHORT: Readonly<Partial<Record<SourceId, string>>> = {
+  'usda-sr28': 'USDA SR28',
+  'ciqual-2020': 'Anses Ciqual 2020',
+  'kitchen-compositions': 'kitchen value, ± 3 points',
+};
+
+/** Where a line's composition comes from, as it stands under the name. */
+export function figuresText(line: FormulaLine, table: CompositionTable): string {
+  if (line.part === 'curing-salt') return 'Its figures come from the pack alone.';
+  if (line.ingredientId === null) {
+    if (line.name.trim() === '') return '';
+    return line.part === 'salt'
+      ? 'Counted as pure salt.'
+      : 'No table figures. Pick it from the list, or write the pack’s.';
+  }
+  const row = table.get(line.ingredientId);
+  if (!row) return 'This ingredient is not in the table of this version.';
+  const source = row.source === null ? 'no source' : (SHORT[row.source] ?? sourceOf(row.source).title);
+  return row.name === line.name ? `Figures: ${source}` : `Figures: ${row.name} (${source})`;
+}
+
+/** Fetches the composition table and gives the function that computes a batch with it. */
+export async function loadFormula(): Promise<(batch: Batch) => FormulaComputed> {
+  const composition = await loadIngredients();
+  learnWords(formulaWords);
+  return ({ formula }) => ({
+    ...formulaStage(formula, { composition }),
+    figures: new Map(formula.lines.map((line) => [line.id, figuresText(line, composition)])),
+  });
+}

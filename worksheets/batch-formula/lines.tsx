@@ -1,0 +1,96 @@
+import type { FormulaLine } from '@larderwright/calc/formula';
+import { useState } from 'preact/hooks';
+import { RemovedRowLine } from '../parts/row-tools.tsx';
+import { useAt, useShared } from '../state/use-shared.ts';
+import { $formula } from './computed.ts';
+import { LineRow } from './line-row.tsx';
+import { $newestLine } from './newest-line.ts';
+import { WeighedRow } from './weighed-row.tsx';
+
+type View = 'plan' | 'weighed';
+
+/** The lines of the formula, as planned or as weighed. */
+export function Lines() {
+  const [view, setView] = useState<View>('plan');
+  const lines = useAt('formula.lines') as readonly FormulaLine[];
+  const newest = useShared($newestLine);
+  const computed = useShared($formula);
+  const ready = computed.state === 'ready' ? computed.value : null;
+  const findings = ready?.findings ?? [];
+  const planOf = (id: string) => ready?.values.planned.lines.find((line) => line.lineId === id) ?? null;
+  return (
+    <>
+      <ViewChoice view={view} onView={setView} />
+      {view === 'plan' ? (
+        <>
+          <div class="lines-head" aria-hidden="true">
+            <span>Ingredient</span>
+            <span>Amount</span>
+            <span class="n">g</span>
+            <span class="n">% of all</span>
+            <span class="n">% of meat</span>
+            <span class="tools-room" />
+          </div>
+          <ol class="lines">
+            {lines.map((line, place) => (
+              <LineRow
+                key={line.id}
+                line={line}
+                place={place}
+                last={place === lines.length - 1}
+                mix={planOf(line.id)}
+                figures={ready?.figures.get(line.id) ?? ''}
+                findings={findings}
+                isNew={line.id === newest}
+              />
+            ))}
+          </ol>
+          <RemovedRowLine list="formula.lines" />
+        </>
+      ) : (
+        <div class="weighed-lines">
+          <div class="lines-head" aria-hidden="true">
+            <span>Ingredient</span>
+            <span class="n">Planned</span>
+            <span>As weighed</span>
+            <span class="n">Difference</span>
+            <span>Lot</span>
+          </div>
+          <ol class="lines">
+            {lines.map((line, place) => (
+              <WeighedRow
+                key={line.id}
+                line={line}
+                place={place}
+                plan={planOf(line.id)}
+                findings={findings}
+              />
+            ))}
+          </ol>
+        </div>
+      )}
+    </>
+  );
+}
+
+function ViewChoice({ view, onView }: { view: View; onView: (view: View) => void }) {
+  const choice = (value: View, label: string) => (
+    <label>
+      <input
+        type="radio"
+        name="formula-view"
+        value={value}
+        checked={view === value}
+        onChange={() => onView(value)}
+      />
+      {label}
+    </label>
+  );
+  return (
+    <fieldset class="views">
+      <legend>Show the lines</legend>
+      {choice('plan', 'as planned')}
+      {choice('weighed', 'as weighed, with lots')}
+    </fieldset>
+  );
+}

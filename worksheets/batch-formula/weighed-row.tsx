@@ -1,0 +1,67 @@
+import type { Finding } from '@larderwright/calc/findings';
+import type { FormulaLine, MixLine } from '@larderwright/calc/formula';
+import { entryValue } from '@larderwright/calc/quantities';
+import { at, FindingList, within } from '../parts/finding-list.tsx';
+import { NumberField } from '../parts/number-field.tsx';
+import { gramsText } from '../parts/number-text.ts';
+import { TextField } from '../parts/text-field.tsx';
+import { PART_NAMES } from '../words/line-parts.ts';
+
+interface WeighedRowProps {
+  line: FormulaLine;
+  place: number;
+  /** The line as planned; null while nothing is computed. */
+  plan: MixLine | null;
+  findings: readonly Finding[];
+}
+
+/** The difference as it is spoken of at the scale: more or less than planned. */
+function differenceText(actualG: number, plannedG: number): string {
+  const differenceG = actualG - plannedG;
+  if (Math.abs(differenceG) < 0.005) return 'as planned';
+  return `${gramsText(Math.abs(differenceG))} ${differenceG > 0 ? 'more' : 'less'}`;
+}
+
+/** One line at the scale: what was planned, what the scale showed, which lot. */
+export function WeighedRow({ line, place, plan, findings }: WeighedRowProps) {
+  const path = `formula.lines.${line.id}`;
+  const name = line.name || `line ${place + 1}`;
+  const curing = line.part === 'curing-salt';
+  const actualG = entryValue('mass', line.actual, { gramsOnly: curing });
+  const plannedG = plan?.massG ?? null;
+  const mine = within(findings, path);
+  return (
+    <li class="line" aria-label={name}>
+      <p class="line-name weighed-name">
+        <strong>{name}</strong> <span>{PART_NAMES[line.part]}</span>
+      </p>
+      <dl class="line-figures">
+        <div>
+          <dt>Planned</dt>
+          <dd>{plannedG === null ? '–' : gramsText(plannedG)}</dd>
+        </div>
+      </dl>
+      <NumberField
+        path={`${path}.actual`}
+        label="As weighed"
+        kind="mass"
+        units={curing ? undefined : ['g', 'kg']}
+        gramsOnly={curing}
+        findings={at(mine, `${path}.actual`)}
+        compact
+      />
+      <dl class="line-figures">
+        <div>
+          <dt>Difference</dt>
+          <dd>{actualG === null || plannedG === null ? '–' : differenceText(actualG, plannedG)}</dd>
+        </div>
+      </dl>
+      <TextField path={`${path}.lot`} label="Lot" findings={at(mine, `${path}.lot`)} compact />
+      {curing ? (
+        <div class="line-more">
+          <FindingList findings={mine.filter(({ field }) => field?.startsWith(`${path}.cure`))} />
+        </div>
+      ) : null}
+    </li>
+  );
+}
