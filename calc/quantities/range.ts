@@ -1,4 +1,4 @@
-import { fromBase, toBase } from './convert.ts';
+import { fromBase } from './convert.ts';
 import type { Unit } from './entry.ts';
 import { issue, ok, type Result } from './result.ts';
 import { fixedText, plainText } from './round.ts';
@@ -56,9 +56,4 @@ export function withinRange(value: number, unit: Unit, range?: Range): Result<nu
   if (max !== undefined && !(value <= max))
     return issue('above-range', { limit: limitText(max, unit), unit: label });
   return ok(value);
-}
-
-/** A range given in a unit, turned to base units. */
-export function rangeIn(unit: Unit, min: number, max: number): Range {
-  return { min: toBase(min, unit), max: toBase(max, unit) };
 }

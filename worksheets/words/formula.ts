@@ -1,24 +1,8 @@
 import type { Params } from '@larderwright/calc/findings';
 import type { FormulaFindingId } from '@larderwright/calc/formula';
 import { fixedText } from '@larderwright/calc/quantities';
+import { PART_NAMES } from './line-parts.ts';
 import type { Words } from './wording.ts';
-
-/** Parts as a person reads them. Also the words of a part column. */
-export const partNames: Readonly<Record<string, string>> = {
-  lean: 'lean',
-  fat: 'fat tissue',
-  liver: 'liver',
-  offal: 'offal',
-  panade: 'panade or binder',
-  egg: 'egg',
-  liquid: 'liquid',
-  garnish: 'garnish',
-  seasoning: 'seasoning',
-  salt: 'salt',
-  'curing-salt': 'curing salt',
-  lining: 'lining',
-  'chemical-fat': 'chemical fat',
-};
 
 /** What a figure is called where an input it needs is missing. */
 export const formulaFigureNames: Readonly<Record<string, string>> = {
@@ -33,7 +17,13 @@ export const formulaFigureNames: Readonly<Record<string, string>> = {
 const number = (params: Params, key: string, decimals: number) => fixedText(Number(params[key]), decimals);
 const percent = (params: Params, key: string, decimals = 1) => `${number(params, key, decimals)} %`;
 const grams = (params: Params, key: string) => `${number(params, key, 1)} g`;
-const partName = (params: Params) => partNames[String(params.what)] ?? String(params.what);
+/** A part in the middle of a sentence. `chemical-fat` is no part of its own but what a laboratory finds in all. */
+const partName = ({ what }: Params) =>
+  what === 'chemical-fat'
+    ? 'fat in all'
+    : (Object.entries(PART_NAMES)
+        .find(([part]) => part === what)?.[1]
+        .toLowerCase() ?? String(what));
 
 /** The words of every formula finding. */
 export const formulaWords = {
@@ -94,3 +84,16 @@ export const formulaWords = {
     body: 'Choose the ingredient or read its label before the allergen list is used.',
   }),
 } satisfies Words<FormulaFindingId>;
+
+/** How each figure of a mix is worked out, in words, beside its lines of mass × share = grams. */
+export const formulaWorkings = {
+  total: 'Everything that goes into the bowl, added up. A lining is not in the bowl.',
+  meatBlock: 'Raw lean, fat, liver and offal, added up. No liquid, egg, panade or garnish.',
+  water: 'Each line’s weight times its share of water, added up, divided by the total.',
+  protein: 'Each line’s weight times its share of protein, added up, divided by the total.',
+  fat: 'Each line’s weight times its share of fat, added up, divided by the total. Lean, egg, cream and liver count.',
+  salt: 'Plain salt, the salt in the curing salt, and what every other line brings, added up, divided by the total.',
+  saltOnWater: 'Salt divided by salt and water together.',
+  plainSalt:
+    'Target share times the total without plain salt, less the salt the other lines bring, divided by one less the target share.',
+} as const;

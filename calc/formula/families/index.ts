@@ -1,5 +1,7 @@
 import type { Family } from './family.ts';
-import { SAUSAGES_AND_HAMS } from './sausages-and-hams.ts';
+import { HAMS_AND_JELLIES } from './hams-and-jellies.ts';
+import { LIVER_WORK } from './liver.ts';
+import { SAUSAGES } from './sausages.ts';
 import { TERRINES } from './terrines.ts';
 
 export {
@@ -12,7 +14,7 @@ export {
 } from './family.ts';
 
 /** The 28 product families, by number. */
-export const FAMILIES: readonly Family[] = [...TERRINES, ...SAUSAGES_AND_HAMS];
+export const FAMILIES: readonly Family[] = [...TERRINES, ...LIVER_WORK, ...SAUSAGES, ...HAMS_AND_JELLIES];
 
 /** A family by id. */
 export function familyOf(id: string | null): Family | undefined {

@@ -1,15 +1,6 @@
-import { type Family, maybeNitrite, type NamedShare, percent, UNSTATED, usualNitrite } from './family.ts';
+import { type Family, maybeNitrite, percent, UNSTATED } from './family.ts';
 
-const US_LIVER_NAMES: NamedShare = {
-  name: 'liver sausage, braunschweiger, liver paste, liver loaf and kin (United States)',
-  what: 'fresh liver',
-  compare: 'liver',
-  min: 0.3,
-  source: 'us-9-cfr-319',
-  mark: 'confirmed',
-};
-
-/** Terrines, mousselines, pâtés in crust, galantines, liver work: families 1 to 13. */
+/** Terrines, mousselines, pâtés in crust, galantines and ballotines: families 1 to 9. */
 export const TERRINES: readonly Family[] = [
   {
     ...UNSTATED,
@@ -218,85 +209,4 @@ export const TERRINES: readonly Family[] = [
     spirit: percent(1, 2),
     remark: 'Served hot or cold.',
   },
-  {
-    ...UNSTATED,
-    id: 'fine-liver-pate',
-    number: 10,
-    name: 'Fine liver pâté',
-    parts: {
-      lean: percent(10, 25),
-      fat: percent(35, 45),
-      liver: percent(25, 40),
-      panade: percent(3, 6),
-      egg: percent(4, 8),
-      liquid: percent(8, 15),
-      garnish: percent(0, 10),
-    },
-    chemicalFat: percent(30, 40),
-    salt: percent(1.6, 1.9, 1.7),
-    nitrite: usualNitrite(80, 120),
-    sugar: percent(0.2, 0.5),
-    pepperGPerKg: [2, 3],
-    spiceGPerKg: [2, 4],
-    spirit: percent(1, 3),
-    remark: 'Pork liver, emulsified; egg and the liver itself bind. Nitrite is for colour.',
-    named: [US_LIVER_NAMES],
-  },
-  {
-    ...UNSTATED,
-    id: 'poultry-liver-parfait',
-    number: 11,
-    name: 'Poultry-liver parfait',
-    parts: { lean: percent(0, 0), liver: percent(35, 45), egg: percent(12, 18), liquid: percent(33, 56) },
-    chemicalFat: percent(28, 38),
-    salt: percent(1.2, 1.5, 1.35),
-    nitrite: maybeNitrite(60, 100, 'liver'),
-    sugar: percent(0.1, 0.3),
-    pepperGPerKg: [1, 2],
-    spiceGPerKg: [0.5, 1.5],
-    spirit: percent(4, 10),
-    remark:
-      'Liquid is butter (30–40), reduced wine (3–6) and cream (0–10); butter is no meat and stands there.',
-  },
-  {
-    ...UNSTATED,
-    id: 'cooked-liver-mousse',
-    number: 12,
-    name: 'Cooked-liver mousse',
-    parts: { lean: percent(0, 0), liver: percent(40, 50), liquid: percent(40, 60) },
-    chemicalFat: percent(28, 38),
-    salt: percent(1.1, 1.4, 1.25),
-    sugar: percent(0, 0.2),
-    pepperGPerKg: [1, 2],
-    spiceGPerKg: [0.5, 1.5],
-    spirit: percent(3, 8),
-    gelatine: { of: 'the total', band: percent(0, 0.8) },
-    remark: 'Liquid is butter (20–30) and whipped cream (20–30), beaten into liver already cooked.',
-  },
-  {
-    ...UNSTATED,
-    id: 'fatted-liver-terrine',
-    number: 13,
-    name: 'Fatted-liver terrine',
-    parts: { liver: percent(96, 98), liquid: percent(1, 3), garnish: percent(0, 3) },
-    chemicalFat: percent(40, 55),
-    salt: percent(1, 1.4, 1.2),
-    sugar: percent(0.1, 0.4),
-    pepperGPerKg: [1.5, 2.5],
-    spiceGPerKg: [0.2, 0.6],
-    spirit: percent(1, 3),
-    remark: 'Whole lobes. The names are protected by law in several countries.',
-    named: [
-      {
-        name: 'parfait of fatted liver (France)',
-        what: 'fatted liver',
-        compare: 'liver',
-        min: 0.75,
-        source: 'fr-foie-gras-1993',
-        mark: 'memory',
-      },
-    ],
-  },
 ];
-
-export { US_LIVER_NAMES };

@@ -1,7 +1,6 @@
 import { FAMILIES, type Family, familyOf, formulaStage } from '@larderwright/calc/formula';
 import { loadIngredients } from '@larderwright/calc/ingredients';
 import { describe, expect, it } from 'vitest';
-import { formulaWords } from '../../../worksheets/words/formula.ts';
 import { COUNTRY_TERRINE, LIVER_PARFAIT, makeLine, makeSlice } from '../../fixtures/scenario-formulas.ts';
 
 const composition = await loadIngredients();
@@ -107,40 +106,5 @@ describe('a mix outside the habits of its family', () => {
     expect(findings(makeSlice([makeLine('a', 'lean', null, '')], { familyId: 'country-terrine' }))).toEqual([
       expect.objectContaining({ id: 'formula.allergens-unknown' }),
     ]);
-  });
-});
-
-describe('the words of a formula', () => {
-  it('say every finding in a whole sentence, with no gap where a figure should be', () => {
-    const params = {
-      name: 'Bacon',
-      names: 'Bacon',
-      ingredientId: 'x',
-      count: 1,
-      ofCount: 2,
-      percent: 120,
-      ofTotalPercent: 110,
-      meatPercent: 0,
-      actualG: 200,
-      plannedG: 20,
-      saltG: 30,
-      carriedPercent: 1.575,
-      targetPercent: 1,
-      excessG: 11.5,
-      saltPercent: 1.5,
-      plainSaltG: 17,
-      what: 'salt',
-      family: 'Country terrine',
-      valuePercent: 5,
-      minPercent: 1.6,
-      maxPercent: 1.9,
-      limitPercent: 30,
-      side: 'least',
-    };
-    for (const [id, say] of Object.entries(formulaWords)) {
-      const { title, body } = say(params);
-      expect(`${title} ${body}`, id).not.toMatch(/undefined|NaN|null|\s{2,}%|\( *\)/);
-      expect(title.endsWith('.'), id).toBe(true);
-    }
   });
 });
