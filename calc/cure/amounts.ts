@@ -28,6 +28,8 @@ export interface CureAmounts {
   readonly liningNitriteG: Span;
   /** Nitrate put in with curing salts, as sodium nitrate. */
   readonly nitrateG: Span;
+  /** A curing salt in the batch declares nitrate, however much of it there is. */
+  readonly declaresNitrate: boolean;
   /** Sodium ascorbate or erythorbate. */
   readonly acceleratorG: Span;
   readonly unboundedBecause: UnboundedBecause | null;

@@ -1,12 +1,18 @@
 export type { CureAmounts, Span, UnboundedBecause } from './amounts.ts';
+export { GROSS_ERROR_PPM, HIGHEST_CEILING_PPM } from './batch-findings.ts';
+export { CARRIED_WORST_PPM, type CarriedNitrite } from './carried-nitrite.ts';
+export { STRENGTH_RANGE } from './cure-line.ts';
 export {
   type CuringSaltDose,
   type CuringSaltRefusal,
   type CuringSaltTarget,
   curingSaltForTarget,
 } from './curing-salt-for-target.ts';
+export { doseCeilingPpm, type LineDose } from './dose.ts';
 export { exceeds } from './exceeds.ts';
+export type { CureFinding, CureFindingId } from './finding-ids.ts';
 export { FORMULA_WEIGHT } from './formula-weights.ts';
+export { inLimitForm, limitAsSodiumNitrite } from './in-limit-form.ts';
 export { type JudgedLimit, judgeLimit, type LimitReason } from './judge-limit.ts';
 export { nitriteCeilingOfSalt } from './nitrite-ceiling-of-salt.ts';
 export {
@@ -19,7 +25,6 @@ export {
   sodiumNitriteFromSodiumNitrate,
 } from './nitrite-forms.ts';
 export { nitritePpm } from './nitrite-ppm.ts';
-export { type PlainSalt, type PlainSaltNeed, plainSaltToAdd } from './plain-salt-to-add.ts';
 export {
   CURE_RULE_SETS,
   type CureLimit,
@@ -34,5 +39,7 @@ export {
 export { type OpenSaltAndCure, saltAndCureForTarget } from './salt-and-cure-for-target.ts';
 export { saltToRaise } from './salt-to-raise.ts';
 export type * from './slice.ts';
-export { waterPhaseSaltFraction } from './water-phase-salt.ts';
+export { type CureContext, cureStage } from './stage.ts';
+export type { CuredFacts, CureValues, CureWeighing } from './values.ts';
+export { judgeRuleSet } from './verdicts.ts';
 export { isWeighable, MIN_SCALE_STEPS, nearestStepG, stepBelowG, weighingErrorFraction } from './weighing.ts';

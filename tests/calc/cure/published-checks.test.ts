@@ -4,8 +4,8 @@ import {
   nitritePpm,
   potassiumNitriteFromSodiumNitrite,
   sodiumNitriteFromNitriteIon,
-  waterPhaseSaltFraction,
 } from '@larderwright/calc/cure';
+import { saltOnWaterFraction } from '@larderwright/calc/formula';
 import { describe, expect, test } from 'vitest';
 import checks from '../../fixtures/cure-checks.json' with { type: 'json' };
 
@@ -21,7 +21,7 @@ const compute: Record<string, (a: number, b: number) => number | null> = {
     expect(nitritePpm(perKg * strength, 1000)).toBeCloseTo(targetPpm, 9);
     return perKg;
   },
-  waterPhaseSaltPercent: (salt, water) => (waterPhaseSaltFraction(salt, water) ?? Number.NaN) * 100,
+  waterPhaseSaltPercent: (salt, water) => (saltOnWaterFraction(salt, water) ?? Number.NaN) * 100,
 };
 
 describe('check cases, each with its source', () => {
