@@ -3,7 +3,7 @@ export { blankEntry, defaultEntry, type Entry, enteredEntry, type Unit } from '.
 export { type FormatOptions, formatQuantity } from './format-quantity.ts';
 export { formatLimitTemp, type LimitSide, type LimitTemp, type LimitTempText } from './limit-temp.ts';
 export { MAX_LENGTH, type ParseOptions, parseQuantity, type Quantity } from './parse-quantity.ts';
-export { PHYSICAL_RANGES, type Range, withinRange } from './range.ts';
+export { PHYSICAL_RANGES, type Range, rangeIn, withinRange } from './range.ts';
 export { entryValue, type Reading, readEntry } from './read-entry.ts';
 export { fail, type Issue, type IssueCode, type IssueParams, issue, ok, type Result } from './result.ts';
 export { fixedText, plainText, type Rounding, roundTo } from './round.ts';

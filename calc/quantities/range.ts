@@ -1,4 +1,4 @@
-import { fromBase } from './convert.ts';
+import { fromBase, toBase } from './convert.ts';
 import type { Unit } from './entry.ts';
 import { issue, ok, type Result } from './result.ts';
 import { fixedText, plainText } from './round.ts';
@@ -56,4 +56,12 @@ export function withinRange(value: number, unit: Unit, range?: Range): Result<nu
   if (max !== undefined && !(value <= max))
     return issue('above-range', { limit: limitText(max, unit), unit: label });
   return ok(value);
+}
+
+/**
+ * A range written in one of its kind's units, for `withinRange` and the parse options.
+ * @example rangeIn('cm', 1, 60) // { min: 10, max: 600 } in mm
+ */
+export function rangeIn(unit: Unit, min: number, max: number): Range {
+  return { min: toBase(min, unit), max: toBase(max, unit) };
 }

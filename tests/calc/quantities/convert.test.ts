@@ -2,6 +2,7 @@ import {
   convert,
   fromBase,
   PHYSICAL_RANGES,
+  rangeIn,
   toBase,
   UNITS,
   type Unit,
@@ -90,6 +91,11 @@ describe('a range', () => {
       ok: false,
       issue: { code: 'above-range', params: { limit: '20', unit: 'g' } },
     });
+  });
+
+  it('can be written in any unit of its kind', () => {
+    expect(rangeIn('cm', 1, 60)).toEqual({ min: 10, max: 600 });
+    expect(rangeIn('F', 32, 212)).toEqual({ min: 0, max: 100 });
   });
 
   it('never takes NaN or an infinity for inside', () => {
