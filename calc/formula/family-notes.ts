@@ -1,4 +1,4 @@
-import { compensatedSum, roundTo } from '../quantities/index.ts';
+import { compensatedSum, fromBase, roundTo } from '../quantities/index.ts';
 import type { FormulaFacts } from './facts.ts';
 import { type Band, FAMILY_SOURCE, type Family } from './families/index.ts';
 import type { FormulaFinding } from './finding-ids.ts';
@@ -39,8 +39,8 @@ function bandNote(
         what,
         family: family.name,
         valuePercent: fraction * PER_CENT,
-        minPercent: band.min * PER_CENT,
-        maxPercent: band.max * PER_CENT,
+        minPercent: fromBase(band.min, '%'),
+        maxPercent: fromBase(band.max, '%'),
       },
     },
   ];
@@ -64,7 +64,7 @@ function namedNotes(family: Family, mix: Mix, facts: FormulaFacts): FormulaFindi
           name: named.name,
           what: named.what,
           valuePercent: fraction * PER_CENT,
-          limitPercent: (fraction < band.min ? band.min : band.max) * PER_CENT,
+          limitPercent: fromBase(fraction < band.min ? band.min : band.max, '%'),
           side: fraction < band.min ? 'least' : 'most',
         },
       },

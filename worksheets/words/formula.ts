@@ -14,6 +14,9 @@ export const formulaFigureNames: Readonly<Record<string, string>> = {
   'formula.salt': 'the salt from all sources',
 };
 
+/** Most names worth listing in one sentence. */
+const FEW = 4;
+
 const number = (params: Params, key: string, decimals: number) => fixedText(Number(params[key]), decimals);
 const percent = (params: Params, key: string, decimals = 1) => `${number(params, key, decimals)} %`;
 const grams = (params: Params, key: string) => `${number(params, key, 1)} g`;
@@ -56,8 +59,8 @@ export const formulaWords = {
     body: 'No composition is known. Together they are under 0.1 % of the mix.',
   }),
   'formula.partly-weighed': (p) => ({
-    title: `Not weighed yet: ${p.names}.`,
-    body: `${p.count} of ${p.ofCount} lines still stand at their planned weight in the as-weighed figures.`,
+    title: `${p.count} of ${p.ofCount} lines not weighed yet.`,
+    body: `They stand at their planned weight in the as-weighed figures${Number(p.count) > FEW ? '' : `: ${p.names}`}.`,
   }),
   'formula.weighed-off-plan': (p) => ({
     title: `${p.name}: ${grams(p, 'actualG')} weighed, ${grams(p, 'plannedG')} planned.`,
