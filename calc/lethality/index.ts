@@ -1,4 +1,6 @@
 export { COME_UP, type ComeUp, comeUp } from './come-up.ts';
+export { cookFacts } from './cook-facts.ts';
+export type { CookFindingId } from './finding-ids.ts';
 export {
   HOLD_GAP_MIN,
   type HoldJudgement,
@@ -51,6 +53,7 @@ export {
   UNKNOWN_FACTS,
 } from './resolve-limit.ts';
 export { COOK_RULE_SETS, cookLimit, cookRuleSet } from './rule-sets/index.ts';
+export { cookStage } from './stage.ts';
 export { COOK_RULES_BY_PLACE, type PlaceRule } from './tables/by-place.ts';
 export { HEAT_RESISTANCE, type HeatResistanceRow } from './tables/heat-resistance.ts';
 export {
@@ -59,3 +62,4 @@ export {
   type ParasiteTable,
   trichinellaFreezingMeanH,
 } from './tables/parasites.ts';
+export type { CookLogResult, CookValues, ValueAt70 } from './values.ts';

@@ -42,7 +42,8 @@ export type CookCondition =
   | 'roast-oven'
   | 'salmonella-only'
   | 'chilled-life'
-  | 'advice-only';
+  | 'advice-only'
+  | 'wild-game';
 
 /** Cooking limits of one place. A person picks the set and the one limit the plan names. */
 export interface CookRuleSet extends RuleSet {

@@ -12,8 +12,6 @@ export interface CookFacts {
   readonly comminuted: boolean | null;
   /** Liver of pig or wild boar. */
   readonly hasPorkLiver: boolean | null;
-  /** Furred game, wild or farmed. */
-  readonly hasGame: boolean | null;
 }
 
 /** Nothing known. */
@@ -23,7 +21,6 @@ export const UNKNOWN_FACTS: CookFacts = {
   fatFraction: null,
   comminuted: null,
   hasPorkLiver: null,
-  hasGame: null,
 };
 
 /** Why a limit may not judge this product. */

@@ -8,6 +8,8 @@ export const CONDITION_WORDS: Readonly<Record<CookCondition, string>> = {
   humidity:
     'A product that is not in water or in a tight wrap also needs humid air, or its surface is not cooked by this table.',
   'roast-oven': 'The pairs for whole roasts go with the oven temperatures the code names beside them.',
+  'wild-game':
+    'Wild game takes the pair for poultry. Game raised and slaughtered under inspection may take the pair for minced meat.',
   'salmonella-only': 'The table is made for Salmonella. It says nothing of hepatitis E or of spores.',
   'chilled-life':
     'This is for a long chilled life in a pack without air. It is not a cook for a plain terrine, and no product is shelf-stable by it.',

@@ -57,7 +57,7 @@ export const FOOD_CODE: CookRuleSet = {
   reviewed: '2026-11-25',
   sources: ['food-code-cooking'],
   mark: 'confirmed',
-  conditions: ['roast-oven'],
+  conditions: ['wild-game', 'roast-oven'],
   limits: [
     pair('fc-165F', 165, 74, '<1 s', 'any', 'any'),
     pair('fc-155F', 155, 68, '17 s', 'no-poultry', 'comminuted'),
