@@ -9,8 +9,6 @@ export default defineConfig({
   integrations: [preact(), mdx()],
   // Directives stay off: with no plugin to handle them, a `:::` block would vanish, text and all.
   markdown: { processor: satteri({ features: { directive: false, headingAttributes: true } }) },
-  // Keeps the space between words and tags that stand on two lines.
-  compressHTML: true,
   trailingSlash: 'always',
   build: { inlineStylesheets: 'never' },
 });

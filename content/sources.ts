@@ -40,14 +40,6 @@ export const WORD_SOURCES = {
     mark: 'memory',
     note: NOT_READ,
   },
-  'eu-1169-2011': {
-    title: 'Regulation (EU) No 1169/2011 on food information to consumers',
-    issuer: 'European Parliament and Council',
-    edition: '2011, as amended',
-    reviewed: REVIEWED,
-    mark: 'memory',
-    note: NOT_READ,
-  },
   'eu-1333-2008': {
     title: 'Regulation (EC) No 1333/2008 on food additives, Annex II: sulphites in meat preparations',
     issuer: 'European Parliament and Council',
