@@ -16,5 +16,6 @@ export function nitritePpm(nitriteG: number, basisMassG: number): number | null 
   if (!Number.isFinite(nitriteG) || !Number.isFinite(basisMassG)) return null;
   if (nitriteG < 0 || basisMassG <= 0) return null;
   // Multiplied before divided: 0.15625 g on 1 kg must come out as 156.25 and not a hair above it.
-  return (nitriteG * MG_PER_KG) / basisMassG;
+  const ppm = (nitriteG * MG_PER_KG) / basisMassG;
+  return Number.isFinite(ppm) ? ppm : null;
 }
