@@ -1,14 +1,17 @@
 import type { Batch } from '@larderwright/calc/batch';
+import { cureStage } from '@larderwright/calc/cure';
 import type { Finding, MissingInput } from '@larderwright/calc/findings';
 import { type FormulaLine, type FormulaValues, formulaStage } from '@larderwright/calc/formula';
 import { type CompositionTable, loadIngredients } from '@larderwright/calc/ingredients';
 import { type SourceId, sourceOf } from '@larderwright/calc/sources';
+import { cureWords } from '../words/cure.ts';
 import { formulaWords } from '../words/formula.ts';
 import { learnWords } from '../words/index.ts';
 
 /** What calc makes of the formula on the bench. */
 export interface FormulaComputed {
   readonly values: FormulaValues;
+  /** Of the formula; of the cure what belongs to a line, and every stop. */
   readonly findings: readonly Finding[];
   readonly missing: readonly MissingInput[];
   /** By line id: where the figures of the line come from, in words. */
@@ -41,8 +44,16 @@ export function figuresText(line: FormulaLine, table: CompositionTable): string 
 export async function loadFormula(): Promise<(batch: Batch) => FormulaComputed> {
   const composition = await loadIngredients();
   learnWords(formulaWords);
-  return ({ formula }) => ({
-    ...formulaStage(formula, { composition }),
-    figures: new Map(formula.lines.map((line) => [line.id, figuresText(line, composition)])),
-  });
+  learnWords(cureWords);
+  return ({ formula, cure }) => {
+    const result = formulaStage(formula, { composition });
+    const ofCure = cureStage({ formula, cure }, { composition, formulaResult: result }).findings.filter(
+      ({ field, severity }) => severity === 'stop' || field?.startsWith('formula.lines.'),
+    );
+    return {
+      ...result,
+      findings: [...result.findings, ...ofCure],
+      figures: new Map(formula.lines.map((line) => [line.id, figuresText(line, composition)])),
+    };
+  };
 }

@@ -1,11 +1,9 @@
-import { FAMILIES } from '@larderwright/calc/formula';
 import { ChoiceField } from '../parts/choice-field.tsx';
 import { at } from '../parts/finding-list.tsx';
 import { editAt } from '../state/store.ts';
 import { useAt, useShared } from '../state/use-shared.ts';
+import { FAMILY_NAMES } from '../words/family-names.ts';
 import { $formula } from './computed.ts';
-
-const CHOICES = FAMILIES.map(({ id, name }) => ({ value: id, label: name }));
 
 /** What kind of product it is. Its usual ranges give notes, never limits. */
 export function FamilyField() {
@@ -16,7 +14,7 @@ export function FamilyField() {
       label="Family"
       value={typeof familyId === 'string' ? familyId : ''}
       empty="Not chosen"
-      choices={CHOICES}
+      choices={FAMILY_NAMES}
       onChoose={(id) => editAt('formula.familyId', id === '' ? null : id)}
       hint="Brings the usual ranges of the trade as notes."
       findings={computed.state === 'ready' ? at(computed.value.findings, 'formula.familyId') : []}

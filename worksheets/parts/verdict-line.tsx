@@ -1,5 +1,6 @@
 import type { Verdict, VerdictState } from '@larderwright/calc/findings';
-import { SOURCES } from '@larderwright/calc/sources';
+import { isCheckOverdue, sourceOf } from '@larderwright/calc/sources';
+import { nowIso } from '../state/clock.ts';
 import { wordsOf } from '../words/index.ts';
 
 const STATE_WORD: Record<VerdictState, string> = { pass: 'PASS', fail: 'FAIL', 'cannot-tell': 'CANNOT TELL' };
@@ -7,7 +8,7 @@ const STATE_WORD: Record<VerdictState, string> = { pass: 'PASS', fail: 'FAIL', '
 /** One limit judged: the word, the reason, the source, and the mark of a limit that is from memory. */
 export function VerdictLine({ verdict }: { verdict: Verdict }) {
   const { title, body } = wordsOf(verdict.reason, verdict.params);
-  const source = verdict.basis ? SOURCES[verdict.basis] : undefined;
+  const source = verdict.basis ? sourceOf(verdict.basis) : undefined;
   return (
     <div class="verdict" data-state={verdict.state}>
       <p class="verdict-line">
@@ -18,7 +19,12 @@ export function VerdictLine({ verdict }: { verdict: Verdict }) {
         <p class="verdict-basis">
           {source.title}, {source.edition}
           {verdict.mark === 'memory' ? <strong> · limit from memory, check the current text</strong> : null}
+          {isCheckOverdue(source, nowIso()) ? (
+            <strong> · check overdue, last compared with the text on {source.reviewed}</strong>
+          ) : null}
         </p>
+      ) : verdict.mark === 'common-practice' ? (
+        <p class="verdict-basis">Common practice, no source</p>
       ) : null}
     </div>
   );

@@ -1,0 +1,95 @@
+import type { PlainSaltNeed } from '@larderwright/calc/formula';
+import { enteredEntry, fixedText, plainText, roundTo } from '@larderwright/calc/quantities';
+import { Answer } from '../parts/answer.tsx';
+import { Computed } from '../parts/computed.tsx';
+import { gramsText, percentText } from '../parts/number-text.ts';
+import { SaltSources } from '../parts/salt-sources.tsx';
+import { addFormulaLine } from '../state/lines.ts';
+import { $batch, editAt } from '../state/store.ts';
+import { useShared } from '../state/use-shared.ts';
+import type { CureComputed } from './compute.ts';
+import { $cure } from './computed.ts';
+
+/** Plain salt left to add, and the reckoning of all salt. */
+export function PlainSalt() {
+  return (
+    <Computed of={useShared($cure)}>
+      {(computed) => (
+        <>
+          <Need computed={computed} />
+          <SaltSources salt={computed.formula.mix.salt} totalG={computed.formula.mix.totalG} />
+        </>
+      )}
+    </Computed>
+  );
+}
+
+const CANNOT: Readonly<Record<Extract<PlainSaltNeed, { state: 'cannot-tell' }>['because'], string>> = {
+  target: 'Cannot tell: write the salt wanted',
+  mass: 'Cannot tell: a weight is missing',
+  salt: 'Cannot tell: the salt of an ingredient is not known',
+};
+
+function missingText(plain: PlainSaltNeed): string {
+  if (plain.state === 'cannot-tell') return CANNOT[plain.because];
+  if (plain.state === 'over-supplied') {
+    const { carriedFraction, excessG, overSupplier } = plain;
+    return `None, and none can help: the ingredients bring ${percentText(carriedFraction, 2)} already, ${fixedText(excessG, 1)} g too much. Most of it comes from ${overSupplier.name || 'an unnamed line'}.`;
+  }
+  return '';
+}
+
+function Need({ computed: { cure } }: { computed: CureComputed }) {
+  const { plain, plainListedG, targetFraction } = cure.salt;
+  const wanted = plain.state === 'ok' ? plain : null;
+  return (
+    <Answer
+      label="Plain salt in all"
+      value={wanted ? gramsText(wanted.plainSaltG) : null}
+      missing={missingText(plain)}
+      worked={
+        wanted && targetFraction !== null ? (
+          <p>
+            {percentText(targetFraction, 2)} of the final {gramsText(wanted.totalG)} is{' '}
+            {fixedText(targetFraction * wanted.totalG, 1)} g of salt. Other lines bring{' '}
+            {fixedText(wanted.carriedSaltG, 1)} g, the curing salt among them. The rest is plain salt. The
+            salt is part of the final weight: (salt wanted × everything else − salt brought) ÷ (1 − salt
+            wanted). Derived: mass balance.
+          </p>
+        ) : undefined
+      }
+    >
+      {wanted ? <WriteSalt saltG={wanted.plainSaltG} listedG={plainListedG} /> : null}
+    </Answer>
+  );
+}
+
+/** Puts the plain salt into the formula, where one line can take it. */
+function WriteSalt({ saltG, listedG }: { saltG: number; listedG: number | null }) {
+  const lines = useShared($batch).formula.lines.filter(({ part }) => part === 'salt');
+  const [line, another] = lines;
+  const text = plainText(roundTo(saltG, saltG < 10 ? 2 : 1));
+  if (another) return <p class="say">The formula has {lines.length} salt lines: share it out among them.</p>;
+  const isListed = listedG !== null && Math.abs(listedG - saltG) < 0.06;
+  return (
+    <p class="buttons" role="status">
+      {isListed ? (
+        <span>This is what the formula says.</span>
+      ) : (
+        <>
+          {listedG === null || listedG === 0 ? null : <span>The formula says {gramsText(listedG)}.</span>}
+          <button
+            type="button"
+            onClick={() => {
+              const id = line?.id ?? addFormulaLine('salt');
+              editAt(`formula.lines.${id}.basis`, 'mass');
+              editAt(`formula.lines.${id}.amount`, enteredEntry(text, 'g'));
+            }}
+          >
+            Write this salt into the formula
+          </button>
+        </>
+      )}
+    </p>
+  );
+}
