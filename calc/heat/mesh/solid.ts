@@ -30,6 +30,8 @@ export interface Solid {
   readonly stretch: Float64Array;
   readonly volumeM3: Float64Array;
   readonly patches: readonly Patch[];
+  /** How much the wall's path lengthens for each metre outward, over its length, 1/m: 1/R for a round wall. */
+  readonly wallCurvature: number;
   /** How many such parts make the whole body. */
   readonly copies: number;
   /** Nodes of the upright middle line from the base up, and their heights, m. */
@@ -71,13 +73,30 @@ export function solidOf(section: Section, { extrusion, reachM, cells, baseShare 
     layerPlace,
     stretch,
     volumeM3,
+    wallCurvature: curvatureOf(section, extrusion),
     copies: 4,
   };
-  const patches = [...wallPatches(shape), ...closingPatches(shape)];
+  const patches = gathered([...wallPatches(shape), ...closingPatches(shape)]);
   return { ...shape, patches, ...axisOf(shape) };
 }
 
 type Bare = Omit<Solid, 'patches' | 'axisNodes' | 'axisHeights'>;
+
+/** By how much the wall turns from its start, square to the plane of symmetry, to its end, over its length. */
+function curvatureOf(section: Section, extrusion: Extrusion): number {
+  let heading = extrusion === 'lying' ? 0 : Math.PI / 2;
+  let length = 0;
+  let turned = 0;
+  for (const { a, b, face } of section.outline) {
+    if (face !== 'bottom' && face !== 'side') continue;
+    const [dx, dy] = [at(section.x, b) - at(section.x, a), at(section.y, b) - at(section.y, a)];
+    const next = Math.atan2(dy, dx);
+    turned += Math.abs(next - heading);
+    length += Math.hypot(dx, dy);
+    heading = next;
+  }
+  return length > 0 ? turned / length : 0;
+}
 
 /** Length at a height over the mean length, so that the volume is that of straight ends at mid-height. */
 function stretchOf(section: Section, baseShare: number): Float64Array {
@@ -85,6 +104,27 @@ function stretchOf(section: Section, baseShare: number): Float64Array {
   const raw = section.y.map((y) => (rim > 0 ? baseShare + (1 - baseShare) * (y / rim) : 1));
   const middle = (baseShare + 1) / 2;
   return baseShare === 1 ? new Float64Array(section.y.length).fill(1) : raw.map((value) => value / middle);
+}
+
+/** One patch for each node and face. */
+function gathered(patches: readonly Patch[]): Patch[] {
+  const byPlace = new Map<string, Patch>();
+  for (const patch of patches) {
+    const key = `${patch.node} ${patch.face}`;
+    const known = byPlace.get(key);
+    byPlace.set(
+      key,
+      known === undefined
+        ? patch
+        : {
+            ...patch,
+            areaM2: known.areaM2 + patch.areaM2,
+            lowM: Math.min(known.lowM, patch.lowM),
+            highM: Math.max(known.highM, patch.highM),
+          },
+    );
+  }
+  return [...byPlace.values()];
 }
 
 /** The outline of the section, drawn along. */

@@ -1,5 +1,6 @@
 import type { EnthalpyTable } from '../properties/index.ts';
 import type { Network } from './network.ts';
+import { type Spreading, spreadingOf } from './spreading.ts';
 
 /** Heat exchange of one contact with one medium. */
 export interface Exchange {
@@ -29,6 +30,8 @@ export interface Flow {
   readonly derivative: (timeS: number, state: Float64Array, into: Float64Array) => void;
   /** An upper bound of the fastest rate, 1/s, about a state. */
   readonly fastestRate: (state: Float64Array) => number;
+  /** The part to be solved for in each stage; its rate is not within `fastestRate`. Null: none. */
+  readonly spreading: Spreading | null;
 }
 
 /** `as number` below: the loops stay within arrays whose lengths are fixed above them. */
@@ -37,8 +40,17 @@ export function flowOf(
   table: EnthalpyTable,
   { exchanges, media, bathRate, bathMedium }: Surroundings,
 ): Flow {
-  const { solid, foodCount, shellCount, extraCapacity, shellCapacity, linkA, linkB, linkConductance } =
-    network;
+  const {
+    solid,
+    foodCount,
+    shellCount,
+    extraCapacity,
+    shellCapacity,
+    linkA,
+    linkB,
+    linkConductance,
+    chains,
+  } = network;
   const { section, perLayer, layers, layerThickness, layerPlace, stretch, volumeM3, copies } = solid;
   const nodes = foodCount + shellCount;
   const bathIndex = nodes;
@@ -57,7 +69,11 @@ export function flowOf(
   const exchangeMedium = Int32Array.from(exchanges, ({ medium }) => medium);
   const exchangeConductance = Float64Array.from(exchanges, ({ conductance }) => conductance);
   const mediaC = new Float64Array(1 + Math.max(0, ...exchangeMedium));
-  const surface = surfaceNodes(foodCount, [exchangeNode, linkA, linkB], extraCapacity);
+  const surface = surfaceNodes(
+    foodCount,
+    [exchangeNode, linkA, linkB, ...chains.map(({ nodes: along }) => along)],
+    extraCapacity,
+  );
 
   const potential = new Float64Array(foodCount);
   const heat = new Float64Array(nodes);
@@ -110,6 +126,15 @@ export function flowOf(
       const passed = (linkConductance[link] as number) * ((tempC[a] as number) - (tempC[b] as number));
       heat[a] = (heat[a] as number) - passed;
       heat[b] = (heat[b] as number) + passed;
+    }
+    for (const { nodes: along, conductance } of chains) {
+      for (let i = 0; i < conductance.length; i++) {
+        const a = along[i] as number;
+        const b = along[i + 1] as number;
+        const passed = (conductance[i] as number) * ((tempC[a] as number) - (tempC[b] as number));
+        heat[a] = (heat[a] as number) - passed;
+        heat[b] = (heat[b] as number) + passed;
+      }
     }
     media(timeS, state[bathIndex] as number, mediaC);
     let gained = 0;
@@ -220,7 +245,15 @@ export function flowOf(
     return fastest;
   }
 
-  return { size: nodes + 2, derivative, fastestRate };
+  const spreading = spreadingOf(
+    chains,
+    (node, state) => (node < foodCount ? slopeAt(state[node] as number) : 1),
+    (node, slope) =>
+      node < foodCount
+        ? (volumeM3[node] as number) / slope + (extraCapacity[node] as number)
+        : (shellCapacity[node - foodCount] as number),
+  );
+  return { size: nodes + 2, derivative, fastestRate, spreading: chains.length > 0 ? spreading : null };
 }
 
 /** About 1 °C of unfrozen food, J/m³. */

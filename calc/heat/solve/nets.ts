@@ -1,4 +1,5 @@
 import type { Flow } from './flow.ts';
+import type { Spreading } from './spreading.ts';
 
 /**
  * Two nets of one body, the second with cells twice as long, marched side by side as one state. What is
@@ -36,6 +37,23 @@ export function joinFlows({ fine, coarse }: Pair<Flow>): Flow {
     fastestRate: (state) => {
       const from = halves(state, fine.size);
       return Math.max(fine.fastestRate(from.fine), coarse.fastestRate(from.coarse));
+    },
+    spreading: joinSpreadings({ fine: fine.spreading, coarse: coarse.spreading }, fine.size),
+  };
+}
+
+function joinSpreadings({ fine, coarse }: Pair<Spreading | null>, fineSize: number): Spreading | null {
+  if (fine === null || coarse === null) return null;
+  return {
+    prepare: (state, weightS) => {
+      const from = halves(state, fineSize);
+      fine.prepare(from.fine, weightS);
+      coarse.prepare(from.coarse, weightS);
+    },
+    relax: (start, into) => {
+      const [from, to] = [halves(start, fineSize), halves(into, fineSize)];
+      fine.relax(from.fine, to.fine);
+      coarse.relax(from.coarse, to.coarse);
     },
   };
 }

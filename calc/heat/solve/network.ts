@@ -1,4 +1,5 @@
-import type { Face, Solid } from '../mesh/index.ts';
+import type { Face, Patch, Solid } from '../mesh/index.ts';
+import { type Chain, chainsOf, type Holder } from './chains.ts';
 
 /** One layer between the food and what surrounds it, from the food outward. SI units. */
 export interface Layer {
@@ -40,6 +41,8 @@ export interface Network {
   /** W/K. */
   readonly linkConductance: Float64Array;
   readonly contacts: readonly Contact[];
+  /** Paths along the mould wall. */
+  readonly chains: readonly Chain[];
 }
 
 /** A layer of less resistance than this, m²·K/W, has no temperature of its own: 3 mm of steel is 2e-4. */
@@ -53,27 +56,38 @@ export function networkOf(solid: Solid, coating: Coating): Network {
   const shellCapacity: number[] = [];
   const links: [number, number, number][] = [];
   const contacts: Contact[] = [];
-  for (const { node, face, areaM2, lowM, highM } of solid.patches) {
+  const holders = new Map<Patch, Holder>();
+  for (const patch of solid.patches) {
+    const { node, face, lowM, highM } = patch;
+    const widening = face === 'side' || face === 'bottom' ? solid.wallCurvature : 0;
+    const areaAt = (outM: number) => patch.areaM2 * (1 + widening * outM);
     let inner = node;
+    let outM = 0;
+    // K/W from the inner node to where the next layer begins.
     let resistance = 0;
     for (const layer of coating[face].flatMap(cutUp)) {
-      const own = layer.thicknessM / layer.conductivityWmK;
-      const capacity = areaM2 * layer.thicknessM * layer.heatCapacityJm3K;
+      const { thicknessM, conductivityWmK, heatCapacityJm3K } = layer;
+      const areaM2 = areaAt(outM + thicknessM / 2);
+      const own = thicknessM / (conductivityWmK * areaM2);
+      const capacity = areaM2 * thicknessM * heatCapacityJm3K;
+      outM += thicknessM;
       if (capacity === 0) {
         resistance += own;
-      } else if (own + resistance < TRANSPARENT) {
+      } else if ((own + resistance) * areaM2 < TRANSPARENT) {
         if (inner < foodCount) extraCapacity[inner] = (extraCapacity[inner] ?? 0) + capacity;
         else shellCapacity[inner - foodCount] = (shellCapacity[inner - foodCount] ?? 0) + capacity;
         resistance += own;
       } else {
         const next = foodCount + shellCapacity.length;
         shellCapacity.push(capacity);
-        links.push([inner, next, areaM2 / (resistance + own / 2)]);
+        links.push([inner, next, 1 / (resistance + own / 2)]);
         inner = next;
         resistance = own / 2;
       }
+      if (capacity > 0) holders.set(patch, { node: inner, sheetWK: conductivityWmK * thicknessM });
     }
-    contacts.push({ node: inner, face, areaM2, lowM, highM, resistance });
+    const areaM2 = areaAt(outM);
+    contacts.push({ node: inner, face, areaM2, lowM, highM, resistance: resistance * areaM2 });
   }
   return {
     solid,
@@ -85,6 +99,7 @@ export function networkOf(solid: Solid, coating: Coating): Network {
     linkB: Int32Array.from(links, ([, b]) => b),
     linkConductance: Float64Array.from(links, ([, , conductance]) => conductance),
     contacts,
+    chains: chainsOf(solid, holders),
   };
 }
 

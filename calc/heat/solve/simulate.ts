@@ -152,10 +152,12 @@ function startState(network: Network, table: EnthalpyTable, startC: number): Flo
   return state;
 }
 
-function weightsOf({ foodCount, shellCount }: Network, withBath: boolean): Float64Array {
+/** Wall nodes are left out: their own rate is solved for, and would be taken for error. */
+function weightsOf({ foodCount, shellCount, chains }: Network, withBath: boolean): Float64Array {
   const weights = new Float64Array(foodCount + shellCount + 2);
   weights.fill(1 / TYPICAL_HEAT, 0, foodCount);
   weights.fill(1, foodCount, foodCount + shellCount);
+  for (const { nodes } of chains) for (const node of nodes) weights[node] = 0;
   if (withBath) weights[foodCount + shellCount] = 1;
   return weights;
 }

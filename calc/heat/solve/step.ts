@@ -39,7 +39,7 @@ const GROW = 4;
 
 /** Marches a flow in time with steps chosen by their own error. */
 export function stepperOf(flow: Flow, timeS: number, state: Float64Array, options: StepOptions): Stepper {
-  const { size, derivative, fastestRate } = flow;
+  const { size, derivative, fastestRate, spreading } = flow;
   const march: March = {
     timeS,
     state: state.slice(),
@@ -57,15 +57,27 @@ export function stepperOf(flow: Flow, timeS: number, state: Float64Array, option
   const slope = new Float64Array(size);
   const weightSum = options.weights.reduce((sum, weight) => sum + (weight > 0 ? 1 : 0), 0);
 
-  /** Leaves the new state in `newer`. */
+  const relaxed = new Float64Array(size);
+  let reached: Float64Array = relaxed;
+
+  /** The state a stage stands for: the explicit stage, its wall nodes solved for. */
+  function settle(stage: Float64Array): Float64Array {
+    if (spreading === null) return stage;
+    relaxed.set(stage);
+    spreading.relax(march.state, relaxed);
+    return relaxed;
+  }
+
+  /** Leaves the new state in `reached` and its derivative in `slope`. */
   function attempt(stepS: number, stages: number): void {
     const { stages: s, firstWeight, mu, nu, muTilde, gammaTilde, places } = chebyshevRule(stages);
     const { state: start, rate, timeS: from } = march;
+    spreading?.prepare(start, firstWeight * stepS);
     older.set(start);
     for (let i = 0; i < size; i++)
       newer[i] = (start[i] as number) + firstWeight * stepS * (rate[i] as number);
     for (let j = 2; j <= s; j++) {
-      derivative(from + (places[j - 1] as number) * stepS, newer, slope);
+      derivative(from + (places[j - 1] as number) * stepS, settle(newer), slope);
       const [m, n] = [mu[j] as number, nu[j] as number];
       const rest = 1 - m - n;
       const [own, initial] = [(muTilde[j] as number) * stepS, (gammaTilde[j] as number) * stepS];
@@ -79,7 +91,8 @@ export function stepperOf(flow: Flow, timeS: number, state: Float64Array, option
       }
       [older, newer, spare] = [newer, spare, older];
     }
-    derivative(from + stepS, newer, slope);
+    reached = settle(newer);
+    derivative(from + stepS, reached, slope);
     march.evaluations += s;
   }
 
@@ -92,7 +105,7 @@ export function stepperOf(flow: Flow, timeS: number, state: Float64Array, option
       const weight = weights[i] as number;
       if (weight === 0) continue;
       const error =
-        0.8 * ((start[i] as number) - (newer[i] as number)) +
+        0.8 * ((start[i] as number) - (reached[i] as number)) +
         0.4 * stepS * ((rate[i] as number) + (slope[i] as number));
       sum += (error * weight) ** 2;
     }
@@ -117,7 +130,7 @@ export function stepperOf(flow: Flow, timeS: number, state: Float64Array, option
     }
     march.before.set(march.state);
     march.beforeRate.set(march.rate);
-    march.state.set(newer);
+    march.state.set(reached);
     march.rate.set(slope);
     march.timeS += stepS;
     march.lastStepS = stepS;

@@ -126,6 +126,14 @@ export const heatSources = {
     reviewed: '2026-11-25',
     mark: 'memory',
   },
+  'verwer-sommeijer-2004': {
+    title:
+      'An implicit–explicit Runge–Kutta–Chebyshev scheme for diffusion–reaction equations, SIAM Journal on Scientific Computing 25',
+    issuer: 'J. G. Verwer and B. P. Sommeijer',
+    edition: '2004',
+    reviewed: '2026-11-25',
+    mark: 'memory',
+  },
   'icao-standard-atmosphere': {
     title: 'Manual of the ICAO Standard Atmosphere, Doc 7488',
     issuer: 'International Civil Aviation Organization',
