@@ -13,7 +13,7 @@ export interface OvenBath {
   readonly surfaceFilmWm2K: number;
   /** Water vapour in the oven air, kPa. Vented and dry 2, closed and steaming 30. */
   readonly vapourKPa: number;
-  /** A lid or foil over the whole pan: nothing evaporates, and the bath climbs until it boils. */
+  /** A lid or foil over the whole pan: heat still comes through it, nothing evaporates, the bath climbs until it boils. */
   readonly covered: boolean;
   readonly pressureKPa: number;
 }
@@ -48,12 +48,8 @@ export function bathRateKS(bath: OvenBath, ovenC: number, bathC: number, loadW: 
   const kelvin = (tempC: number) => tempC + 273.15;
   const throughPan = bath.panFilmWm2K * bath.heatedPanM2 * (ovenC - bathC);
   const radiation = WATER_EMISSIVITY * STEFAN_BOLTZMANN * (kelvin(ovenC) ** 4 - kelvin(bathC) ** 4);
-  const onSurface = bath.covered
-    ? 0
-    : bath.freeWaterM2 *
-      (bath.surfaceFilmWm2K * (ovenC - bathC) +
-        radiation -
-        evaporationKgM2S(bathC, bath) * evaporationHeatJkg(bathC));
+  const lost = bath.covered ? 0 : evaporationKgM2S(bathC, bath) * evaporationHeatJkg(bathC);
+  const onSurface = bath.freeWaterM2 * (bath.surfaceFilmWm2K * (ovenC - bathC) + radiation - lost);
   const rate = (throughPan + onSurface - loadW) / ((bath.waterG / 1000) * WATER_HEAT_J_KGK);
   const room = (boilingPointC(bath.pressureKPa) - bathC) / BOIL_EASE_C;
   return rate > 0 && room < 1 ? rate * Math.max(0, room) : rate;
