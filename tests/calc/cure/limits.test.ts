@@ -278,7 +278,7 @@ describe('for any batch', () => {
   const span = fc
     .tuple(fc.double({ min: 0, max: 1, noNaN: true }), fc.option(fc.double({ min: 0, max: 1, noNaN: true })))
     .map(([low, more]) => ({ low, high: more === null ? null : low + more }));
-  const mass = fc.option(fc.double({ min: 0, max: 1e5, noNaN: true }));
+  const mass = fc.option(fc.oneof(fc.constant(0), fc.double({ min: 0.001, max: 1e5, noNaN: true })));
   const anyAmounts = fc.record({
     isEmpty: fc.boolean(),
     meatBlockG: mass,

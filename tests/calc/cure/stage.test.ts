@@ -119,9 +119,7 @@ describe('amounts of curing salt', () => {
     for (const text of ['0.2 oz', '1 tsp', '0.005 kg']) {
       const result = run(porkAnd(cure(text, '6.25', '0')));
       expect(severity(result, 'cure.grams-only'), text).toBe('stop');
-      expect(state(result, 'cure.nitrite'), text).toBe(
-        'cannot-tell cure.cure-amount-unknown',
-      );
+      expect(state(result, 'cure.nitrite'), text).toBe('cannot-tell cure.cure-amount-unknown');
     }
     const share = cure('0.25', '6.25', '0', { amount: enteredEntry('0.25', '%'), basis: 'percent-of-meat' });
     expect(severity(run(porkAnd(share)), 'cure.grams-only')).toBe('stop');
