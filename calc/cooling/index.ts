@@ -1,0 +1,20 @@
+export { type CoolCondition, type CoolLeg, type CoolRuleSet, type CuredWay, exactC } from './cool-leg.ts';
+export {
+  type CoolingCurve,
+  type CoolPoint,
+  dwellMin,
+  fallsThroughout,
+  firstAtOrBelow,
+  lastAbove,
+} from './cooling-curve.ts';
+export {
+  COOL_GAP_MIN,
+  type CoolReading,
+  type CoolReason,
+  type CoolRequest,
+  judgeCooling,
+  type LegJudgement,
+  type LineLeg,
+} from './judge-cooling.ts';
+export { type CurveJudgement, type CurveLeg, judgeCurve } from './judge-curve.ts';
+export { COOL_RULE_SETS, coolRuleSet } from './rule-sets/index.ts';
