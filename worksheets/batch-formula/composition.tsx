@@ -66,26 +66,28 @@ function MixFigures({ mix }: { mix: Mix }) {
           worked={<p>Lean, fat, liver and offal added up; no panade, egg, liquid or garnish.</p>}
         />
       </div>
-      {shares ? (
-        <CompositionBar
-          shares={shares}
-          caption={
-            shares.some(({ of }) => of === 'unknown')
-              ? 'What the mix is made of, as far as it is known'
-              : 'What the mix is made of'
-          }
-        />
-      ) : null}
-      <div class="answers">
-        {component('Fat', mix.fat)}
-        {component('Protein', mix.protein)}
-        {component('Water', mix.water)}
-        {mix.waterToProtein === null ? null : (
-          <Answer label="Water to protein" value={`${fixedText(mix.waterToProtein, 2)} : 1`} />
-        )}
-        {mix.fatToProtein === null ? null : (
-          <Answer label="Fat to protein" value={`${fixedText(mix.fatToProtein, 2)} : 1`} />
-        )}
+      <div class="makes">
+        {shares ? (
+          <CompositionBar
+            shares={shares}
+            caption={
+              shares.some(({ of }) => of === 'unknown')
+                ? 'What the mix is made of, as far as it is known'
+                : 'What the mix is made of'
+            }
+          />
+        ) : null}
+        <div class="answers">
+          {component('Fat', mix.fat)}
+          {component('Protein', mix.protein)}
+          {component('Water', mix.water)}
+          {mix.waterToProtein === null ? null : (
+            <Answer label="Water to protein" value={`${fixedText(mix.waterToProtein, 2)} : 1`} />
+          )}
+          {mix.fatToProtein === null ? null : (
+            <Answer label="Fat to protein" value={`${fixedText(mix.fatToProtein, 2)} : 1`} />
+          )}
+        </div>
       </div>
     </>
   );

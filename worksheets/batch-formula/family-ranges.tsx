@@ -1,5 +1,6 @@
 import { type Band, type Family, familyOf, type Mix } from '@larderwright/calc/formula';
 import { fixedText } from '@larderwright/calc/quantities';
+import { FigureTable } from '../parts/figure-table.tsx';
 import { percentText } from '../parts/number-text.ts';
 import { useAt, useShared } from '../state/use-shared.ts';
 import { PART_NAMES } from '../words/line-parts.ts';
@@ -56,30 +57,14 @@ export function FamilyRanges() {
       <summary>Usual ranges: {family.name}</summary>
       <div class="worked-body">
         {rows.length > 0 ? (
-          <div class="scroll">
-            <table>
-              <thead>
-                <tr>
-                  <th scope="col">Of everything in the bowl</th>
-                  <th scope="col" class="n">
-                    Usually
-                  </th>
-                  <th scope="col" class="n">
-                    Here
-                  </th>
-                </tr>
-              </thead>
-              <tbody>
-                {rows.map(({ what, band, here }) => (
-                  <tr key={what}>
-                    <th scope="row">{what}</th>
-                    <td class="n">{bandText(band)}</td>
-                    <td class="n">{here === null ? '–' : percentText(here)}</td>
-                  </tr>
-                ))}
-              </tbody>
-            </table>
-          </div>
+          <FigureTable
+            columns={['Of everything in the bowl', 'Usually', 'Here']}
+            rows={rows.map(({ what, band, here }) => ({
+              key: what,
+              head: what,
+              cells: [bandText(band), here === null ? '–' : percentText(here)],
+            }))}
+          />
         ) : null}
         <p>{family.remark}</p>
         <p>Common practice, no source. Food outside these ranges may be good.</p>

@@ -35,17 +35,17 @@ export function LineRow({ line, place, last, mix, figures, findings, isNew }: Li
   const name = line.name || `line ${place + 1}`;
   const mine = within(findings, path);
   return (
-    <li class="line" aria-label={name}>
-      <div class="line-name">
+    <li class="mix-line" aria-label={name}>
+      <div class="mix-name">
         <IngredientField line={line} focusOnMount={isNew} />
       </div>
-      <div class="line-amount">
+      <div class="mix-amount">
         <AmountField line={line} findings={at(mine, `${path}.amount`)} />
       </div>
-      <div class="line-part">
+      <div class="mix-part">
         <PartField line={line} findings={at(mine, `${path}.part`)} />
       </div>
-      <dl class="line-figures">
+      <dl class="mix-figures">
         <div>
           <dt>Weight</dt>
           <dd>{mix?.massG == null ? '–' : gramsText(mix.massG)}</dd>
@@ -60,7 +60,7 @@ export function LineRow({ line, place, last, mix, figures, findings, isNew }: Li
         </div>
       </dl>
       <RowTools list="formula.lines" id={line.id} label={name} first={place === 0} last={last} />
-      <div class="line-more">
+      <div class="mix-more">
         {figures === '' ? null : <p class="field-hint">{figures}</p>}
         <PackFigures line={line} findings={mine} />
         {line.part === 'curing-salt' ? <CureStrength lineId={line.id} findings={mine} /> : null}

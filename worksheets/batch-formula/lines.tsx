@@ -23,7 +23,7 @@ export function Lines() {
       <ViewChoice view={view} onView={setView} />
       {view === 'plan' ? (
         <>
-          <div class="lines-head" aria-hidden="true">
+          <div class="mix-head" aria-hidden="true">
             <span>Ingredient</span>
             <span>Amount</span>
             <span class="n">g</span>
@@ -31,7 +31,7 @@ export function Lines() {
             <span class="n">% of meat</span>
             <span class="tools-room" />
           </div>
-          <ol class="lines">
+          <ol class="mix-lines">
             {lines.map((line, place) => (
               <LineRow
                 key={line.id}
@@ -49,14 +49,14 @@ export function Lines() {
         </>
       ) : (
         <div class="weighed-lines">
-          <div class="lines-head" aria-hidden="true">
+          <div class="mix-head" aria-hidden="true">
             <span>Ingredient</span>
             <span class="n">Planned</span>
             <span>As weighed</span>
             <span class="n">Difference</span>
             <span>Lot</span>
           </div>
-          <ol class="lines">
+          <ol class="mix-lines">
             {lines.map((line, place) => (
               <WeighedRow
                 key={line.id}

@@ -3,6 +3,7 @@ import { mouldStage } from '@larderwright/calc/mould';
 import { fixedText } from '@larderwright/calc/quantities';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { Answer } from '../parts/answer.tsx';
+import { FigureTable } from '../parts/figure-table.tsx';
 import { NumberBox } from '../parts/number-box.tsx';
 import { gramsText } from '../parts/number-text.ts';
 import { $batch, editAt } from '../state/store.ts';
@@ -169,37 +170,15 @@ function BeforeAfter(props: { before: FormulaLine[]; after: FormulaLine[]; facto
   const [old, next] = [weightsOf(before), weightsOf(after)];
   const text = (massG: number | null | undefined) => (massG == null ? 'not known' : gramsText(massG));
   return (
-    <div class="scroll">
-      <table>
-        <caption>Before and after, × {fixedText(factor, 4).replace(/\.?0+$/, '')}</caption>
-        <thead>
-          <tr>
-            <th scope="col">Line</th>
-            <th scope="col" class="n">
-              Before
-            </th>
-            <th scope="col" class="n">
-              After
-            </th>
-          </tr>
-        </thead>
-        <tbody>
-          {old.lines.map((line) => (
-            <tr key={line.lineId}>
-              <th scope="row">{line.name || 'Unnamed line'}</th>
-              <td class="n">{text(line.massG)}</td>
-              <td class="n">{text(next.lines.find(({ lineId }) => lineId === line.lineId)?.massG)}</td>
-            </tr>
-          ))}
-        </tbody>
-        <tfoot>
-          <tr>
-            <th scope="row">Everything in the bowl</th>
-            <td class="n">{text(old.totalG)}</td>
-            <td class="n">{text(next.totalG)}</td>
-          </tr>
-        </tfoot>
-      </table>
-    </div>
+    <FigureTable
+      caption={`Before and after, × ${fixedText(factor, 4).replace(/\.?0+$/, '')}`}
+      columns={['Line', 'Before', 'After']}
+      rows={old.lines.map((line) => ({
+        key: line.lineId,
+        head: line.name || 'Unnamed line',
+        cells: [text(line.massG), text(next.lines.find(({ lineId }) => lineId === line.lineId)?.massG)],
+      }))}
+      foot={{ key: 'all', head: 'Everything in the bowl', cells: [text(old.totalG), text(next.totalG)] }}
+    />
   );
 }

@@ -27,10 +27,7 @@ export function sharesOf(mix: Mix): Share[] | null {
     add(open ? 'unknown' : 'other', Math.max(0, restG));
   }
   const order: readonly Constituent[] = [...KNOWN, 'other', 'unknown'];
-  const sumG = order.reduce((sum, of) => sum + (grams.get(of) ?? 0), 0);
-  if (!(sumG > 0)) return null;
-  // Figures of a table row can add up to a hair more than the whole; the bar is then cut to its own sum.
   return order
-    .map((of) => ({ of, massG: grams.get(of) ?? 0, fraction: (grams.get(of) ?? 0) / Math.max(sumG, totalG) }))
+    .map((of) => ({ of, massG: grams.get(of) ?? 0, fraction: (grams.get(of) ?? 0) / totalG }))
     .filter(({ of, massG }) => massG > 0 || of === 'salt');
 }

@@ -31,11 +31,11 @@ export function WeighedRow({ line, place, plan, findings }: WeighedRowProps) {
   const plannedG = plan?.massG ?? null;
   const mine = within(findings, path);
   return (
-    <li class="line" aria-label={name}>
-      <p class="line-name weighed-name">
+    <li class="mix-line" aria-label={name}>
+      <p class="mix-name weighed-name">
         <strong>{name}</strong> <span>{PART_NAMES[line.part]}</span>
       </p>
-      <dl class="line-figures">
+      <dl class="mix-figures">
         <div>
           <dt>Planned</dt>
           <dd>{plannedG === null ? '–' : gramsText(plannedG)}</dd>
@@ -50,7 +50,7 @@ export function WeighedRow({ line, place, plan, findings }: WeighedRowProps) {
         findings={at(mine, `${path}.actual`)}
         compact
       />
-      <dl class="line-figures">
+      <dl class="mix-figures">
         <div>
           <dt>Difference</dt>
           <dd>{actualG === null || plannedG === null ? '–' : differenceText(actualG, plannedG)}</dd>
@@ -58,7 +58,7 @@ export function WeighedRow({ line, place, plan, findings }: WeighedRowProps) {
       </dl>
       <TextField path={`${path}.lot`} label="Lot" findings={at(mine, `${path}.lot`)} compact />
       {curing ? (
-        <div class="line-more">
+        <div class="mix-more">
           <FindingList findings={mine.filter(({ field }) => field?.startsWith(`${path}.cure`))} />
         </div>
       ) : null}

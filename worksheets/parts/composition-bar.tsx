@@ -1,4 +1,5 @@
 import { useId } from 'preact/hooks';
+import { FigureTable } from './figure-table.tsx';
 import { gramsText, percentText } from './number-text.ts';
 
 /** What a mix is made of, as drawn: each with a pattern of its own. */
@@ -47,11 +48,17 @@ const percent = (fraction: number) => `${(fraction * 100).toFixed(3)}%`;
 export function CompositionBar({ shares, caption }: { shares: readonly Share[]; caption: string }) {
   const id = useId();
   const spoken = shares.map(({ of, fraction }) => `${NAMES[of].toLowerCase()} ${percentText(fraction, 1)}`);
+  // Figures of a table can add up to a hair more than the whole: the drawing is then fitted to its own sum.
+  const drawn = Math.max(
+    1,
+    shares.reduce((sum, { fraction }) => sum + fraction, 0),
+  );
   let from = 0;
-  const placed = shares.map((share) => {
+  const placed = shares.map(({ of, fraction }) => {
     const start = from;
-    from += share.fraction;
-    return { ...share, start };
+    const width = fraction / drawn;
+    from += width;
+    return { of, fraction, start, width };
   });
   return (
     <figure class="composition">
@@ -61,20 +68,20 @@ export function CompositionBar({ shares, caption }: { shares: readonly Share[]; 
             <Pattern key={of} id={`${id}-${of}`} of={of} />
           ))}
         </defs>
-        {placed.map(({ of, start, fraction }) => (
+        {placed.map(({ of, start, width, fraction }) => (
           <g key={of}>
             <rect
               class={of === 'unknown' ? 'bar-part bar-unknown' : 'bar-part'}
               x={percent(start)}
               y="2"
-              width={percent(fraction)}
+              width={percent(width)}
               height="44"
               fill={`url(#${id}-${of})`}
             />
             {fraction >= NAMED_WIDE_FROM ? (
               <text
                 class={fraction >= NAMED_FROM ? 'bar-name' : 'bar-name bar-name-wide'}
-                x={percent(start + fraction / 2)}
+                x={percent(start + width / 2)}
                 y="66"
                 text-anchor="middle"
               >
@@ -84,41 +91,29 @@ export function CompositionBar({ shares, caption }: { shares: readonly Share[]; 
           </g>
         ))}
       </svg>
-      <table>
-        <caption>{caption}</caption>
-        <thead>
-          <tr>
-            <th scope="col">Part</th>
-            <th scope="col" class="n">
-              Weight
-            </th>
-            <th scope="col" class="n">
-              Share
-            </th>
-          </tr>
-        </thead>
-        <tbody>
-          {shares.map(({ of, massG, fraction }) => (
-            <tr key={of}>
-              <th scope="row">
-                <svg class="bar-key" width="28" height="16" aria-hidden="true">
-                  <rect
-                    class={of === 'unknown' ? 'bar-part bar-unknown' : 'bar-part'}
-                    x="1"
-                    y="1"
-                    width="26"
-                    height="14"
-                    fill={`url(#${id}-${of})`}
-                  />
-                </svg>
-                {NAMES[of]}
-              </th>
-              <td class="n">{gramsText(massG)}</td>
-              <td class="n">{percentText(fraction)}</td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
+      <FigureTable
+        caption={caption}
+        columns={['Part', 'Weight', 'Share']}
+        rows={shares.map(({ of, massG, fraction }) => ({
+          key: of,
+          head: (
+            <>
+              <svg class="bar-key" width="28" height="16" aria-hidden="true">
+                <rect
+                  class={of === 'unknown' ? 'bar-part bar-unknown' : 'bar-part'}
+                  x="1"
+                  y="1"
+                  width="26"
+                  height="14"
+                  fill={`url(#${id}-${of})`}
+                />
+              </svg>
+              {NAMES[of]}
+            </>
+          ),
+          cells: [gramsText(massG), percentText(fraction)],
+        }))}
+      />
     </figure>
   );
 }

@@ -1,6 +1,7 @@
 import type { CureValues } from '@larderwright/calc/cure';
 import { fixedText } from '@larderwright/calc/quantities';
 import { Computed } from '../parts/computed.tsx';
+import { FigureTable } from '../parts/figure-table.tsx';
 import { gramsText } from '../parts/number-text.ts';
 import { Worked } from '../parts/worked.tsx';
 import { useShared } from '../state/use-shared.ts';
@@ -44,66 +45,50 @@ export function NitriteFigures() {
 function NitriteTable({ cure }: { cure: CureValues }) {
   const open = cure.highestPpmTotal !== cure.nitritePpmTotal || cure.highestPpmMeat !== cure.nitritePpmMeat;
   const weighed = cure.inUse === 'as-weighed';
-  const rows = [
-    {
-      on: 'Meat block',
-      massG: cure.meatBlockG,
-      salt: cure.nitritePpmMeat,
-      ion: cure.nitriteIonPpmMeat,
-      highest: cure.highestPpmMeat,
-      planned: cure.plannedPpmMeat,
-    },
-    {
-      on: 'Everything in the bowl',
-      massG: cure.totalG,
-      salt: cure.nitritePpmTotal,
-      ion: cure.nitriteIonPpmTotal,
-      highest: cure.highestPpmTotal,
-      planned: cure.plannedPpmTotal,
-    },
-  ];
+  const row = (
+    head: string,
+    massG: number | null,
+    figures: readonly [
+      salt: number | null,
+      ion: number | null,
+      highest: number | null,
+      planned: number | null,
+    ],
+  ) => {
+    const [salt, ion, highest, planned] = figures.map(ppmText);
+    const cells = [massG === null ? 'not known' : gramsText(massG), salt, ion];
+    return {
+      key: head,
+      head,
+      cells: [...cells, ...(open ? [highest] : []), ...(weighed ? [planned] : [])],
+    };
+  };
   return (
-    <div class="scroll">
-      <table class="nitrite">
-        <caption>Nitrite put in, from every source</caption>
-        <thead>
-          <tr>
-            <th scope="col">Counted on</th>
-            <th scope="col" class="n">
-              Weight
-            </th>
-            <th scope="col" class="n">
-              As sodium nitrite
-            </th>
-            <th scope="col" class="n">
-              As nitrite ion
-            </th>
-            {open ? (
-              <th scope="col" class="n">
-                At worst, as sodium nitrite
-              </th>
-            ) : null}
-            {weighed ? (
-              <th scope="col" class="n">
-                As planned
-              </th>
-            ) : null}
-          </tr>
-        </thead>
-        <tbody>
-          {rows.map(({ on, massG, salt, ion, highest, planned }) => (
-            <tr key={on}>
-              <th scope="row">{on}</th>
-              <td class="n">{massG === null ? 'not known' : gramsText(massG)}</td>
-              <td class="n">{ppmText(salt)}</td>
-              <td class="n">{ppmText(ion)}</td>
-              {open ? <td class="n">{ppmText(highest)}</td> : null}
-              {weighed ? <td class="n">{ppmText(planned)}</td> : null}
-            </tr>
-          ))}
-        </tbody>
-      </table>
-    </div>
+    <FigureTable
+      caption="Nitrite put in, from every source"
+      columns={[
+        'Counted on',
+        'Weight',
+        'As sodium nitrite',
+        'As nitrite ion',
+        ...(open ? ['At worst, as sodium nitrite'] : []),
+        ...(weighed ? ['As planned'] : []),
+      ]}
+      rows={[
+        row('Meat block', cure.meatBlockG, [
+          cure.nitritePpmMeat,
+          cure.nitriteIonPpmMeat,
+          cure.highestPpmMeat,
+          cure.plannedPpmMeat,
+        ]),
+        row('Everything in the bowl', cure.totalG, [
+          cure.nitritePpmTotal,
+          cure.nitriteIonPpmTotal,
+          cure.highestPpmTotal,
+          cure.plannedPpmTotal,
+        ]),
+      ]}
+    />
   );
 }
 

@@ -1,6 +1,7 @@
 import { type CureLimit, type CureRuleSet, cureRuleSet } from '@larderwright/calc/cure';
 import { fixedText } from '@larderwright/calc/quantities';
 import { isCheckOverdue, sourceOf } from '@larderwright/calc/sources';
+import { FigureTable } from '../parts/figure-table.tsx';
 import { nowIso } from '../state/clock.ts';
 import { useAt } from '../state/use-shared.ts';
 import { BASIS_WORDS, FORM_WORDS } from './limit-words.ts';
@@ -51,30 +52,18 @@ export function RuleSetLimits() {
 
 function LimitTable({ set }: { set: CureRuleSet }) {
   return (
-    <div class="scroll">
-      <table>
-        <thead>
-          <tr>
-            <th scope="col">Limit</th>
-            <th scope="col">Counted</th>
-            <th scope="col">On</th>
-            <th scope="col">When</th>
-          </tr>
-        </thead>
-        <tbody>
-          {set.limits.map((limit) => (
-            <tr key={limit.id}>
-              <th scope="row">{figureText(limit)}</th>
-              <td>{FORM_WORDS[limit.expressedAs]}</td>
-              <td>{BASIS_WORDS[limit.basis]}</td>
-              <td>
-                {whenText(limit)}
-                {limit.mark === 'memory' ? <strong> · from memory</strong> : null}
-              </td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
-    </div>
+    <FigureTable
+      columns={['Limit', 'Counted', 'On', 'When']}
+      words
+      rows={set.limits.map((limit) => ({
+        key: limit.id,
+        head: figureText(limit),
+        cells: [
+          FORM_WORDS[limit.expressedAs],
+          BASIS_WORDS[limit.basis],
+          limit.mark === 'memory' ? `${whenText(limit)} (from memory)` : whenText(limit),
+        ],
+      }))}
+    />
   );
 }
