@@ -26,6 +26,8 @@ const CURED_PPM = 100;
 const MUCH_LIVER = 0.15;
 /** Stronger than this, a curing salt cannot be the only salt of a mix. Common practice, no source. */
 const STRONG_STRENGTH = 0.01;
+/** From this share of the mix on, it is there in the amount of a plain salt. Common practice, no source. */
+const SALT_SIZED = 0.005;
 
 /** What is to be said about the batch as a whole. */
 export function batchFindings(state: CureState): CureFinding[] {
@@ -50,17 +52,20 @@ function finding(
 }
 
 function amountFindings(state: CureState): CureFinding[] {
-  const { values } = state;
+  const { values, amounts } = state;
   const found: CureFinding[] = [];
   for (const judged of values.ceilings.filter(({ state: verdict }) => verdict === 'fail')) {
     const over = finding('cure.over-limit', 'stop', limitParams(judged), CEILING);
     found.push({ ...over, basis: judged.limit.source });
   }
-  const highest = Math.max(values.nitritePpmMeat ?? 0, values.nitritePpmTotal ?? 0);
+  // What is certain is enough to stop, even while another curing salt is still unknown.
+  const certainly = (basisG: number | null) => nitritePpm(amounts.nitriteG.low, basisG ?? 0) ?? 0;
+  const onTotal = certainly(amounts.totalG);
+  const highest = Math.max(onTotal, certainly(amounts.meatBlockG));
   if (highest >= GROSS_ERROR_PPM) {
     found.push(finding('cure.gross-error', 'stop', { ppm: highest }, 'pink-salt-mix-ups'));
-  } else if (exceeds(values.nitritePpmTotal ?? 0, HIGHEST_CEILING_PPM)) {
-    const params = { ppm: values.nitritePpmTotal ?? 0, highestCeilingPpm: HIGHEST_CEILING_PPM };
+  } else if (exceeds(onTotal, HIGHEST_CEILING_PPM)) {
+    const params = { ppm: onTotal, highestCeilingPpm: HIGHEST_CEILING_PPM };
     found.push(finding('cure.above-every-ceiling', 'stop', params, CEILING));
   }
   found.push(...nearCeiling(state), ...floorFindings(values.floors));
@@ -117,16 +122,20 @@ function handlingFindings(state: CureState): CureFinding[] {
   } else if (weighedBy === checkedBy) {
     found.push(finding('cure.same-person', 'caution', {}, 'weigh-curing-salt', 'cure.checkedBy'));
   }
-  const isStrong = curingSalts(state.lines).some(
-    (line) => (line.curingSalt.nitriteFraction ?? 0) > STRONG_STRENGTH,
-  );
-  const hasPlainSalt = state.lines.some(
-    (line) => line.part === 'salt' && line.curingSalt === null && line.massG !== 0,
-  );
-  if (isStrong && !hasPlainSalt)
-    found.push(finding('cure.no-plain-salt', 'caution', {}, 'pink-salt-mix-ups'));
+  found.push(...swappedSalts(state));
   found.push(finding('cure.lock-up', 'note', {}, 'lock-up-curing-salt'));
   return found;
+}
+
+/** A strong curing salt and no plain salt: as much of it as a plain salt would be is a stop. */
+function swappedSalts(state: CureState): CureFinding[] {
+  const strongG = curingSalts(state.lines)
+    .filter((line) => (line.curingSalt.nitriteFraction ?? 0) > STRONG_STRENGTH)
+    .reduce((sum, line) => sum + (line.massG ?? 0), 0);
+  const plain = state.lines.filter((line) => line.part === 'salt' && line.curingSalt === null);
+  if (strongG === 0 || plain.some((line) => line.massG !== 0)) return [];
+  const isSaltSized = strongG >= SALT_SIZED * (state.amounts.totalG ?? strongG);
+  return [finding('cure.no-plain-salt', isSaltSized ? 'stop' : 'caution', {}, 'pink-salt-mix-ups')];
 }
 
 /** What nitrite means for this product. */

@@ -8,8 +8,8 @@ import { MIN_SCALE_STEPS } from './weighing.ts';
 
 /** Weaker than this, a curing salt is the salt of the mix. Common practice, no source. */
 const WEAK_STRENGTH = 0.01;
-/** Names under which curing salt and saltpetre stand on shelves and are mistaken for salt. */
-const CURE_NAMES = /\b(curing|nitrit\w*|nitrat\w*|pink|saltpet\w*)\b/i;
+/** Names under which curing salt and saltpetre stand on shelves and are mistaken for salt. Pink pepper is none. */
+const CURE_NAMES = /\b(curing|nitrit|nitrat|saltpet|pink(?! *(?:pepper|berr)))/i;
 
 /** What is to be said about single lines: the packs, their strengths and amounts. */
 export function lineFindings(state: CureState): CureFinding[] {

@@ -1,13 +1,11 @@
 import type { Params } from '@larderwright/calc/findings';
 import type { MouldFindingId } from '@larderwright/calc/mould';
-import { fixedText } from '@larderwright/calc/quantities';
+import { fixedText, formatLimitTemp } from '@larderwright/calc/quantities';
 import type { Words } from './wording.ts';
 
 const number = (p: Params, key: string, decimals: number) => fixedText(Number(p[key]), decimals);
 const percent = (p: Params, key: string) => `${fixedText(Math.abs(Number(p[key])) * 100, 0)} %`;
 const mouldName = (p: Params) => (p.mould ? String(p.mould) : 'The mould');
-
-const ratingF = (p: Params) => fixedText((Number(p.ratingC) * 9) / 5 + 32, 0, 'up');
 
 /** The words of every finding on moulds. */
 export const mouldWords = {
@@ -37,7 +35,7 @@ export const mouldWords = {
   }),
   'mould.film-rating': (p) => ({
     title: `${mouldName(p)}: is the film made for the heat?`,
-    body: `Only food film rated to ${number(p, 'ratingC', 0)} °C (${ratingF(p)} °F) or more. Take it off before an oven hotter than its rating.`,
+    body: `Only food film rated to ${formatLimitTemp({ value: Number(p.ratingC), unit: 'C' }, 'minimum').text} or more. Take it off before an oven hotter than its rating.`,
   }),
   'mould.lining-in-formula': (p) => ({
     title: `${mouldName(p)}: write the lining into the formula too.`,

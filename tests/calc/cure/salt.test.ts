@@ -1,4 +1,5 @@
 import { nitriteCeilingOfSalt, saltAndCureForTarget, saltToRaise } from '@larderwright/calc/cure';
+import { saltOnWaterFraction } from '@larderwright/calc/formula';
 import { describe, expect, test } from 'vitest';
 
 describe('lifting a finished mix', () => {
@@ -12,6 +13,15 @@ describe('lifting a finished mix', () => {
     expect(saltToRaise(Number.NaN, 0.015, 0.0165, 'new-total')).toBeNull();
     expect(saltToRaise(0, 0.015, 0.0165, 'new-total')).toBeNull();
     expect(saltToRaise(3600, 0.015, 1, 'new-total')).toBeNull();
+  });
+});
+
+describe('salt on the water phase', () => {
+  test.each([
+    [1.7, 60, 2.76],
+    [1.7, 45, 3.64],
+  ])('%f %% salt with %f %% water is %f %% on the water phase (derived)', (salt, water, expected) => {
+    expect((saltOnWaterFraction(salt, water) ?? Number.NaN) * 100).toBeCloseTo(expected, 2);
   });
 });
 
