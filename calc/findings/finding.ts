@@ -4,7 +4,18 @@ import type { Mark, SourceId } from '../sources/index.ts';
 export type Severity = 'stop' | 'caution' | 'note';
 
 /** The subjects a batch is assessed by, in the order of the work. */
-export type StageId = 'formula' | 'cure' | 'mould' | 'cook' | 'press' | 'cool' | 'record';
+export type StageId =
+  | 'yield'
+  | 'blend'
+  | 'formula'
+  | 'cure'
+  | 'mould'
+  | 'plan'
+  | 'slicing'
+  | 'cook'
+  | 'press'
+  | 'cool'
+  | 'record';
 
 /** A verdict has three states, never two: missing data is "cannot tell". */
 export type VerdictState = 'pass' | 'fail' | 'cannot-tell';

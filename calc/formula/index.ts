@@ -16,6 +16,7 @@ export type { FormulaFinding, FormulaFindingId } from './finding-ids.ts';
 export {
   COMPONENTS,
   type Component,
+  type CompositionFields,
   type CompositionOrigin,
   curingSaltNaClFraction,
   type KnownFraction,

@@ -15,6 +15,9 @@ export interface KnownFraction {
 
 export type LineComposition = Readonly<Record<Component, KnownFraction>>;
 
+/** The fields of a line that its composition is read from. */
+export type CompositionFields = Pick<FormulaLine, 'part' | 'ingredientId' | 'declared' | 'cure'>;
+
 const UNKNOWN: KnownFraction = { fraction: null, from: 'unknown' };
 const NONE: KnownFraction = { fraction: 0, from: 'part' };
 /** A "salt" line whose table row is less than this is no common salt, and the row is believed. */
@@ -31,7 +34,7 @@ const TABLE_FIELD = {
  * Salt in a curing salt: what its nitrite and nitrate leave, by mass. Null until both are typed from the pack; a blank
  * nitrate is unknown, not none.
  */
-export function curingSaltNaClFraction(line: FormulaLine): number | null {
+export function curingSaltNaClFraction(line: Pick<FormulaLine, 'cure'>): number | null {
   if (!line.cure) return null;
   const nitrite = entryValue('fraction', line.cure.nitrite);
   const nitrate = entryValue('fraction', line.cure.nitrate);
@@ -39,7 +42,11 @@ export function curingSaltNaClFraction(line: FormulaLine): number | null {
   return 1 - nitrite - nitrate;
 }
 
-function byPart(line: FormulaLine, component: Component, row: Ingredient | undefined): KnownFraction | null {
+function byPart(
+  line: CompositionFields,
+  component: Component,
+  row: Ingredient | undefined,
+): KnownFraction | null {
   if (line.part === 'curing-salt') {
     if (component !== 'salt') return NONE;
     const fraction = curingSaltNaClFraction(line);
@@ -54,7 +61,7 @@ function byPart(line: FormulaLine, component: Component, row: Ingredient | undef
  * What a line is made of, as mass fractions. The pack outranks the nature of the part, which outranks the table. A
  * field with an unreadable text makes its value unknown: the table must not stand in for what somebody tried to type.
  */
-export function lineComposition(line: FormulaLine, table: CompositionTable): LineComposition {
+export function lineComposition(line: CompositionFields, table: CompositionTable): LineComposition {
   const row = line.ingredientId === null ? undefined : table.get(line.ingredientId);
   const of = (component: Component): KnownFraction => {
     const declared = readEntry('fraction', line.declared[component]);

@@ -28,7 +28,8 @@ export type Unit =
   | 'g/kg'
   | 'ppm'
   | 'g/mL'
-  | 'count';
+  | 'count'
+  | 'money';
 
 /**
  * A number field exactly as a person left it: what was typed, the unit it is read in when the

@@ -12,7 +12,8 @@ export type QuantityKind =
   | 'fraction'
   | 'ppm'
   | 'density'
-  | 'count';
+  | 'count'
+  | 'money';
 
 /**
  * base = (value − zero) × num ÷ den, all three exact in binary or whole, so that a conversion is two roundings at most.
@@ -68,6 +69,8 @@ export const UNITS: Readonly<Record<Unit, UnitDefinition>> = {
   ppm: unit('ppm', 'mg/kg', 1),
   'g/mL': unit('density', 'g/mL', 1),
   count: unit('count', '', 1),
+  // The kitchen's own currency: its name is a label of the plan, not a unit.
+  money: unit('money', '', 1),
 };
 
 /** The unit `calc` works in for each kind. A fraction is 0–1 inside and % on the screen. */
@@ -83,6 +86,7 @@ export const BASE_UNITS: Readonly<Record<QuantityKind, Unit>> = {
   ppm: 'ppm',
   density: 'g/mL',
   count: 'count',
+  money: 'money',
 };
 
 /** Units of one kind, in the order of a pick list. */

@@ -94,6 +94,9 @@ describe('other kinds', () => {
     // NIST SP 811 B.8: 1 psi = 6.894 757 kPa.
     ['pressure', '1 psi', 'kPa', 6.894757],
     ['count', '44 portions', 'count', 44],
+    ['money', '12.50', 'money', 12.5],
+    ['money', '12,5 cu', 'money', 12.5],
+    ['money', '3 €', 'money', 3],
   ])('%s: %s read in %s', (kind, text, unit, expected) => {
     expect(value(kind, text, unit)).toBeCloseTo(expected, 6);
   });
@@ -148,6 +151,8 @@ describe('what cannot be read for sure is refused by name', () => {
     ['time', '1:75', 'min', 'bad-clock'],
     ['time', '1:2:3:4', 'min', 'bad-clock'],
     ['count', '2.5', 'count', 'not-whole'],
+    ['money', '5 kg', 'money', 'wrong-kind'],
+    ['money', '-1', 'money', 'negative'],
     ['fraction', '170', '%', 'above-range'],
     ['temperature', '4000', 'C', 'above-range'],
     ['temperature', '-300', 'C', 'below-range'],
