@@ -14,6 +14,7 @@ export const urls = {
   defect: (id: string) => `/defects/${id}/`,
   sources: '/sources/',
   source: (id: string) => `/sources/#${id}`,
+  demoBase: '/demo/',
   demo: (id: string) => `/worksheets/batch-sheet/#demo=${id}`,
   newBatch: '/worksheets/batch-formula/#new',
 } as const;

@@ -26,7 +26,7 @@ function rowsAt(root: unknown, list: string): readonly Row[] {
 }
 
 /** Adds a row at the end of a list, or at `index`. */
-export function addRow(list: string, row: Row, index?: number): void {
+export function addRow<Added extends Row>(list: string, row: Added, index?: number): void {
   edit((batch) => {
     const rows = rowsAt(batch, list).slice();
     rows.splice(index ?? rows.length, 0, row);
