@@ -1,11 +1,13 @@
+import type { SourceId } from '../sources/index.ts';
 import type { CureLine } from './cure-line.ts';
 
 /**
  * Most nitrite a bought cured product is taken to bring when its maker's figure is not known, mg/kg
  * as sodium nitrite: the highest the United States let a finished cured product hold
- * (9 CFR 424.21(c), source `us-9-cfr-424-21-c`). Real residues are mostly far lower.
+ * (9 CFR 424.21(c)). Real residues are mostly far lower.
  */
 export const CARRIED_WORST_PPM = 200;
+export const CARRIED_WORST_SOURCE = 'us-9-cfr-424-21-c' satisfies SourceId;
 
 /** Meat or fish this salty has been cured in some way. Common practice, no source. */
 const SALTED_FRACTION = 0.01;

@@ -35,11 +35,6 @@ export interface CureLine {
   readonly curingSalt: CuringSalt | null;
 }
 
-/** A line holds something, or may. */
-export function isFilled(line: CureLine): boolean {
-  return line.massG !== 0;
-}
-
 /** Lines of curing salt. */
 export function curingSalts(lines: readonly CureLine[]): (CureLine & { curingSalt: CuringSalt })[] {
   return lines.filter((line): line is CureLine & { curingSalt: CuringSalt } => line.curingSalt !== null);

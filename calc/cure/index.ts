@@ -1,6 +1,6 @@
 export type { CureAmounts, Span, UnboundedBecause } from './amounts.ts';
 export { GROSS_ERROR_PPM, HIGHEST_CEILING_PPM } from './batch-findings.ts';
-export { CARRIED_WORST_PPM, type CarriedNitrite } from './carried-nitrite.ts';
+export { CARRIED_WORST_PPM, CARRIED_WORST_SOURCE, type CarriedNitrite } from './carried-nitrite.ts';
 export { STRENGTH_RANGE } from './cure-line.ts';
 export {
   type CuringSaltDose,

@@ -1,4 +1,5 @@
 import type { Params, Severity } from '../findings/index.ts';
+import { CARRIED_WORST_PPM, CARRIED_WORST_SOURCE } from './carried-nitrite.ts';
 import { type CureLine, type CuringSalt, curingSalts, STRENGTH_RANGE } from './cure-line.ts';
 import type { CureFinding, CureFindingId } from './finding-ids.ts';
 import { nitriteCeilingOfSalt } from './nitrite-ceiling-of-salt.ts';
@@ -100,13 +101,14 @@ function boundFindings(state: CureState): CureFinding[] {
   const isOpen = state.values.ceilings.some(({ reason }) => reason === 'cure.carried-unknown');
   return state.values.carried
     .filter((item) => item.isBound)
-    .map((item) =>
-      finding(
-        'cure.carried-bound',
-        isOpen ? 'caution' : 'note',
-        `formula.lines.${item.lineId}.carriedNitrite`,
-        { name: item.name, ...(item.highG === null ? {} : { highestMg: item.highG * 1000 }) },
-        'nitrite-ceiling-and-floor',
-      ),
-    );
+    .map((item) => {
+      const field = `formula.lines.${item.lineId}.carriedNitrite`;
+      const highest = item.highG === null ? {} : { highestMg: item.highG * 1000 };
+      const params = { name: item.name, worstPpm: CARRIED_WORST_PPM, ...highest };
+      const severity = isOpen ? 'caution' : 'note';
+      return {
+        ...finding('cure.carried-bound', severity, field, params, 'nitrite-ceiling-and-floor'),
+        basis: CARRIED_WORST_SOURCE,
+      };
+    });
 }

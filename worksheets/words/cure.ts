@@ -170,7 +170,7 @@ export const cureWords = {
   }),
   'cure.carried-bound': (p) => ({
     title: `${lineName(p)} may bring nitrite of its own.`,
-    body: `${has(p, 'highestMg') ? `At worst ${number(p, 'highestMg', 0)} mg, counting 200 mg/kg, the most the United States allow in a finished cured product. ` : ''}Type the maker's figure in mg/kg, or 0 when it is not cured.`,
+    body: `${has(p, 'highestMg') ? `At worst ${number(p, 'highestMg', 0)} mg, counting ${number(p, 'worstPpm', 0)} mg/kg, the most the United States allow in a finished cured product. ` : ''}Type the maker's figure in mg/kg, or 0 when it is not cured.`,
   }),
   'cure.near-ceiling': (p) => ({
     title: 'Within the limit by less than the scale can show.',
