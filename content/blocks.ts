@@ -6,5 +6,3 @@ export const BLOCKS = [
   { id: 'cured', title: 'Sausages and cures' },
   { id: 'serve', title: 'Serve, sell, manage' },
 ] as const;
-
-export type BlockId = (typeof BLOCKS)[number]['id'];

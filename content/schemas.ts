@@ -33,7 +33,7 @@ const base = z.strictObject({
   searchWords: words,
 });
 
-export const SEVERITIES = ['stop', 'high', 'take-care', 'legal'] as const;
+const SEVERITIES = ['stop', 'high', 'take-care', 'legal'] as const;
 export type CautionSeverity = (typeof SEVERITIES)[number];
 
 export const cautionSchema = base.extend({

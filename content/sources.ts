@@ -138,7 +138,6 @@ export const WORD_SOURCES = {
     mark: 'memory',
     note: 'General knowledge of the field. No single book was read again.',
   },
-  /* INTERIM */
   'uk-vp-map-guidance': {
     title:
       'Guidance on vacuum and modified-atmosphere packed chilled foods, with respect to non-proteolytic Clostridium botulinum',
@@ -163,20 +162,6 @@ export const WORD_SOURCES = {
     reviewed: REVIEWED,
     mark: 'confirmed',
     note: 'Read in guidance and part of a state text.',
-  },
-  'us-food-code-3-501-14': {
-    title: 'Food Code, 3-501.14, cooling',
-    issuer: 'United States Food and Drug Administration',
-    edition: '2022',
-    reviewed: REVIEWED,
-    mark: 'confirmed',
-  },
-  'us-fsis-appendix-b': {
-    title: 'FSIS Appendix B',
-    issuer: 'FSIS',
-    edition: '2021',
-    reviewed: REVIEWED,
-    mark: 'memory',
   },
 } as const satisfies Record<string, Source>;
 

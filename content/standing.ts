@@ -29,8 +29,6 @@ export const STANDING = {
   },
 } as const satisfies Record<string, { name: string; text: string }>;
 
-export type StandingCode = keyof typeof STANDING;
-
 /** Stands in the foot of every page and of every printed sheet. */
 export const STANDING_NOTE =
   'A planning and record sheet. It does not validate a process and it does not replace your food-safety plan. Follow your local food code, and have your plan accepted by your authority or a qualified process specialist before you sell.';

@@ -5,9 +5,9 @@ import { ALL_SOURCES } from '../../content/sources.ts';
 
 export type Technique = CollectionEntry<'techniques'>;
 export type Caution = CollectionEntry<'cautions'>;
-export type Defect = CollectionEntry<'defects'>;
-export type Table = CollectionEntry<'tables'>;
-export type Worksheet = CollectionEntry<'worksheets'>;
+type Defect = CollectionEntry<'defects'>;
+type Table = CollectionEntry<'tables'>;
+type Worksheet = CollectionEntry<'worksheets'>;
 
 /** All words of the site, sorted in reading order, with every name checked. */
 export interface Book {

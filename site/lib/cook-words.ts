@@ -17,13 +17,13 @@ export const CONDITION_WORDS: Readonly<Record<CookCondition, string>> = {
     'Advice from published trials. It is not law, and it stands beside your rule set, not in its place.',
 };
 
-export const SERVES_WORDS: Readonly<Record<CookLimit['serves'], string>> = {
+const SERVES_WORDS: Readonly<Record<CookLimit['serves'], string>> = {
   'no-poultry': 'no poultry in it',
   poultry: 'with poultry in it',
   any: 'any meat',
 };
 
-export const FORM_WORDS: Readonly<Record<CookLimit['form'], string>> = {
+const FORM_WORDS: Readonly<Record<CookLimit['form'], string>> = {
   any: '',
   comminuted: 'minced or ground',
   intact: 'whole pieces',

@@ -1,6 +1,8 @@
+import { COOL_RULE_SETS } from '@larderwright/calc/cooling';
 import { CURE_RULE_SETS } from '@larderwright/calc/cure';
 import { COOK_RULE_SETS, isByFat } from '@larderwright/calc/lethality';
 import { holdWords, limitTemps, servesPhrase } from './cook-words.ts';
+import { coolConditions, legWords } from './cool-words.ts';
 import { EXPRESSED_AS, limitPhrase, WEIGHT_BASIS } from './cure-words.ts';
 import type { Anchor } from './table-anchor.ts';
 
@@ -16,6 +18,17 @@ export const TABLE_PARTS: Readonly<Record<string, readonly Anchor[]>> = {
         .filter((part) => part !== '')
         .join(', ');
     }),
+  })),
+  'cooling-windows': COOL_RULE_SETS.map((set) => ({
+    id: set.id,
+    label: `${set.jurisdiction}: ${set.title}`,
+    words: [
+      ...set.legs.map((leg) => {
+        const { from, to, most } = legWords(leg);
+        return `${from} to ${to} in ${most}`;
+      }),
+      ...coolConditions(set),
+    ],
   })),
   'nitrite-limits': CURE_RULE_SETS.map((set) => ({
     id: set.id,
