@@ -13,4 +13,5 @@ export type {
   PasteWarningCode,
 } from './paste/pasted-log.ts';
 export { MAX_PASTE, MAX_READINGS, ROLLOVER_MIN } from './paste/pasted-log.ts';
+export { PROJECTION, projectCrossingMs } from './project-crossing.ts';
 export { worstOf } from './worst-state.ts';

@@ -145,15 +145,14 @@ describe('judgeCurve, whatever the curve', () => {
       }),
       { minLength: 2, maxLength: 30 },
     )
-    .map((steps) =>
-      steps.reduce(
-        (points, { gapMin, dropC }) => {
-          const last = points.at(-1) ?? { timeMin: 0, tempC: 75 };
-          return [...points, { timeMin: last.timeMin + gapMin, tempC: last.tempC - dropC }];
-        },
-        [{ timeMin: 0, tempC: 75 }],
-      ),
-    );
+    .map((steps) => {
+      const points = [{ timeMin: 0, tempC: 75 }];
+      for (const { gapMin, dropC } of steps) {
+        const last = points.at(-1) ?? { timeMin: 0, tempC: 75 };
+        points.push({ timeMin: last.timeMin + gapMin, tempC: last.tempC - dropC });
+      }
+      return points;
+    });
 
   it('does not mind a curve drawn with more points', () => {
     fc.assert(
