@@ -1,4 +1,5 @@
 import * as v from 'valibot';
+import { UNITS, type Unit } from '../quantities/index.ts';
 import { BATCH_SCHEMA, type Batch } from './record.ts';
 
 /** Longest text a field of a record may hold. Longer is damage or an attack, not a note. */
@@ -10,10 +11,7 @@ const text = v.pipe(v.string(), v.maxLength(MAX_TEXT));
 const stamp = v.nullable(text);
 const list = <T extends v.GenericSchema>(item: T) => v.pipe(v.array(item), v.maxLength(MAX_ROWS));
 
-const units = [
-  ...['g', 'kg', 'oz', 'lb', 'mm', 'cm', 'in', 'mL', 'L', 'C', 'F', 'dC', 'dF'],
-  ...['kPa', 'hPa', 'psi', 'min', 'h', 's', 'd', '%', 'ppm', 'g/mL', 'count'],
-] as const;
+const units = Object.keys(UNITS) as Unit[];
 
 const entry = v.strictObject({
   text,

@@ -11,8 +11,6 @@ interface LineExtras {
   nitrate?: string;
   /** Salt printed on the pack, in %. */
   salt?: string;
-  /** Nitrite the maker of a cured garnish declares, mg/kg. */
-  carriedNitrite?: string;
 }
 
 /** One line of a demo formula, in grams. */
@@ -25,7 +23,7 @@ export function line(
   extras: LineExtras = {},
 ): FormulaLine {
   const blank = newLine(id, part);
-  const typed = (text: string | undefined, field: 'g' | '%' | 'ppm', empty: FormulaLine['amount']) =>
+  const typed = (text: string | undefined, field: 'g' | '%', empty: FormulaLine['amount']) =>
     text === undefined ? empty : enteredEntry(text, field);
   return {
     ...blank,
@@ -39,7 +37,6 @@ export function line(
       nitrite: typed(extras.nitrite, '%', blank.cure.nitrite),
       nitrate: typed(extras.nitrate, '%', blank.cure.nitrate),
     },
-    carriedNitrite: typed(extras.carriedNitrite, 'ppm', blank.carriedNitrite),
   };
 }
 

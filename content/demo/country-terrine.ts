@@ -46,7 +46,6 @@ export const countryTerrine: Batch = {
       line('chestnut', 'Chestnuts, roasted, quartered', 'garnish', 'kitchen-chestnut-roasted', '240'),
       line('bacon', 'Smoked dry-cured bacon, 8 mm dice', 'garnish', 'kitchen-bacon-dry-cured', '180', {
         lot: 'B-31',
-        carriedNitrite: '50',
       }),
       line('salt', 'Salt', 'salt', 'salt', '47.5'),
       line('cure', 'Curing salt, pack strength 6.25 %', 'curing-salt', null, '5.4', {
@@ -56,7 +55,7 @@ export const countryTerrine: Batch = {
         nitrate: '0',
       }),
       line('pepper', 'Black pepper, medium', 'seasoning', 'pepper-black', '6'),
-      line('juniper', 'Juniper, ground', 'seasoning', 'kitchen-spice-blend', '3'),
+      line('juniper', 'Juniper, ground', 'seasoning', 'juniper-berry', '3'),
       line('allspice', 'Allspice, ground', 'seasoning', 'allspice', '1.5'),
       line('nutmeg', 'Nutmeg, ground', 'seasoning', 'nutmeg', '1.2'),
       line('bay', 'Bay, ground', 'seasoning', 'bay-leaf', '0.5'),
