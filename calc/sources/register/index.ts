@@ -5,6 +5,7 @@ import { heatSources } from './heat.ts';
 import { ingredientsSources } from './ingredients.ts';
 import { lethalitySources } from './lethality.ts';
 import { mouldSources } from './mould.ts';
+import { yieldSources } from './yield.ts';
 
 /** Every published source the project leans on, by id. */
 export const SOURCES = {
@@ -12,6 +13,7 @@ export const SOURCES = {
   ...formulaSources,
   ...cureSources,
   ...mouldSources,
+  ...yieldSources,
   ...lethalitySources,
   ...coolingSources,
   ...heatSources,

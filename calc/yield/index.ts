@@ -1,0 +1,11 @@
+export type { YieldFindingId } from './finding-ids.ts';
+export { UNACCOUNTED_LIMIT } from './findings.ts';
+export { perPound, pricePerKg } from './mass-price.ts';
+export { newTrimPart, newYieldSlice, newYieldTest, newYieldTrial } from './new-yield.ts';
+export { COOKING_LOSSES, JOINTS_OZ, PIG_BREAKDOWN, YIELDS_FROM_PROTEIN } from './published-yields.ts';
+export { purchaseG } from './purchase.ts';
+export type * from './slice.ts';
+export { type Spread, spreadOf } from './spread.ts';
+export { yieldStage } from './stage.ts';
+export { type TrimYield, trimYield, type WeighedPart } from './trim-yield.ts';
+export type { TrialResult, YieldTestResult, YieldValues } from './values.ts';
