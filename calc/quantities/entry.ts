@@ -29,7 +29,8 @@ export type Unit =
   | 'ppm'
   | 'g/mL'
   | 'count'
-  | 'money';
+  | 'money'
+  | 'ratio';
 
 /**
  * A number field exactly as a person left it: what was typed, the unit it is read in when the

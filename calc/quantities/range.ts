@@ -28,6 +28,7 @@ export const PHYSICAL_RANGES: Readonly<Record<QuantityKind, Range>> = {
   density: { min: 0, max: 20 },
   count: { min: 0, max: 1_000_000 },
   money: { min: 0, max: 1_000_000_000 },
+  ratio: { min: 0, max: 1000 },
 };
 
 /** Kinds in which a number below zero has a meaning. */

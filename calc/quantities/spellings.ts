@@ -50,6 +50,7 @@ const SPELLINGS: Readonly<Record<QuantityKind, Spellings>> = {
   ppm: { ppm: ['ppm', 'mg/kg'] },
   density: { 'g/mL': ['g/ml', 'g/cm3', 'g/cm³', 'g/cc', 'kg/l'] },
   count: { count: ['x', 'pc', 'pcs', 'piece', 'pieces', 'portion', 'portions', 'mould', 'moulds'] },
+  ratio: {},
   money: { money: ['cu', '€', '$', '£', '¥'] },
 };
 

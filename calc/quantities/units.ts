@@ -13,7 +13,8 @@ export type QuantityKind =
   | 'ppm'
   | 'density'
   | 'count'
-  | 'money';
+  | 'money'
+  | 'ratio';
 
 /**
  * base = (value − zero) × num ÷ den, all three exact in binary or whole, so that a conversion is two roundings at most.
@@ -71,6 +72,8 @@ export const UNITS: Readonly<Record<Unit, UnitDefinition>> = {
   count: unit('count', '', 1),
   // The kitchen's own currency: its name is a label of the plan, not a unit.
   money: unit('money', '', 1),
+  /** So much to one: water to protein. */
+  ratio: unit('ratio', '', 1),
 };
 
 /** The unit `calc` works in for each kind. A fraction is 0–1 inside and % on the screen. */
@@ -87,6 +90,7 @@ export const BASE_UNITS: Readonly<Record<QuantityKind, Unit>> = {
   density: 'g/mL',
   count: 'count',
   money: 'money',
+  ratio: 'ratio',
 };
 
 /** Units of one kind, in the order of a pick list. */

@@ -95,6 +95,7 @@ describe('other kinds', () => {
     ['pressure', '1 psi', 'kPa', 6.894757],
     ['count', '44 portions', 'count', 44],
     ['money', '12.50', 'money', 12.5],
+    ['ratio', '3.6', 'ratio', 3.6],
     ['money', '12,5 cu', 'money', 12.5],
     ['money', '3 €', 'money', 3],
   ])('%s: %s read in %s', (kind, text, unit, expected) => {
