@@ -80,7 +80,10 @@ export function flowOf(
   const tempC = new Float64Array(nodes);
   const { first, density, last, tempC: tableC, kirchhoff } = table;
 
+  let latestS = 0;
+
   function derivative(timeS: number, state: Float64Array, into: Float64Array): void {
+    latestS = timeS;
     for (let i = 0; i < foodCount; i++) {
       const place = ((state[i] as number) - first) * density;
       const index = place < 0 ? 0 : place > last ? last : place | 0;
@@ -219,7 +222,7 @@ export function flowOf(
       if (enthalpy > hottest) hottest = enthalpy;
     }
     const diffusivity = fastestDiffusivity(coldest, hottest);
-    let rate = Math.max(bounds.shell, diffusivity * bounds.inside);
+    let rate = Math.max(bounds.shell, diffusivity * bounds.inside, bathAnswer(state[bathIndex] as number));
     for (let s = 0; s < surface.length; s++) {
       const i = surface[s] as number;
       const slope = slopeAt(state[i] as number);
@@ -229,6 +232,16 @@ export function flowOf(
       if (own > rate) rate = own;
     }
     return rate;
+  }
+
+  /** How fast the bath answers to a change of itself, 1/s: near the boil, very. */
+  function bathAnswer(bathC: number): number {
+    if (bathRate === null) return 0;
+    const [below, above] = [
+      bathRate(latestS, bathC - BATH_NUDGE_C, 0),
+      bathRate(latestS, bathC + BATH_NUDGE_C, 0),
+    ];
+    return Math.abs(above - below) / (2 * BATH_NUDGE_C);
   }
 
   /** Largest slope of the potential between two enthalpies, with a margin for what a step may add. */
@@ -256,6 +269,7 @@ export function flowOf(
   return { size: nodes + 2, derivative, fastestRate, spreading: chains.length > 0 ? spreading : null };
 }
 
+const BATH_NUDGE_C = 0.02;
 /** About 1 °C of unfrozen food, J/m³. */
 const MARGIN_J_M3 = 3.6e6;
 

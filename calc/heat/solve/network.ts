@@ -25,8 +25,8 @@ export interface Contact {
 
 /**
  * The body with its coatings as one network. Nodes 0…foodCount−1 are those of the solid; the rest hold
- * the layers that keep heat of their own. A layer that resists next to nothing (metal) lends its heat
- * capacity to the node beneath it.
+ * the outer sides of the layers. A layer gives half of its heat capacity to the node on either side; one
+ * that resists next to nothing (metal) all of it to the node beneath it.
  */
 export interface Network {
   readonly solid: Solid;
@@ -45,10 +45,10 @@ export interface Network {
   readonly chains: readonly Chain[];
 }
 
-/** A layer of less resistance than this, m²·K/W, has no temperature of its own: 3 mm of steel is 2e-4. */
+/** A layer of less resistance than this, m²·K/W, has one temperature: 3 mm of steel is 2e-4. */
 const TRANSPARENT = 4e-4;
-/** Layers thicker than this, m, are cut up. */
-const SUBLAYER_M = 0.004;
+/** Layers that heat needs longer than this to cross, s, are cut up. */
+const CROSSING_S = 100;
 
 export function networkOf(solid: Solid, coating: Coating): Network {
   const foodCount = solid.volumeM3.length;
@@ -57,14 +57,24 @@ export function networkOf(solid: Solid, coating: Coating): Network {
   const links: [number, number, number][] = [];
   const contacts: Contact[] = [];
   const holders = new Map<Patch, Holder>();
+  const hold = (node: number, capacity: number) => {
+    if (node < foodCount) extraCapacity[node] = (extraCapacity[node] ?? 0) + capacity;
+    else shellCapacity[node - foodCount] = (shellCapacity[node - foodCount] ?? 0) + capacity;
+  };
   for (const patch of solid.patches) {
     const { node, face, lowM, highM } = patch;
     const widening = face === 'side' || face === 'bottom' ? solid.wallCurvature : 0;
     const areaAt = (outM: number) => patch.areaM2 * (1 + widening * outM);
     let inner = node;
     let outM = 0;
-    // K/W from the inner node to where the next layer begins.
-    let resistance = 0;
+    // K/W of layers without heat of their own since the inner node.
+    let gap = 0;
+    const nodeBeyond = (resistance: number): number => {
+      const next = foodCount + shellCapacity.length;
+      shellCapacity.push(0);
+      links.push([inner, next, 1 / resistance]);
+      return next;
+    };
     for (const layer of coating[face].flatMap(cutUp)) {
       const { thicknessM, conductivityWmK, heatCapacityJm3K } = layer;
       const areaM2 = areaAt(outM + thicknessM / 2);
@@ -72,22 +82,22 @@ export function networkOf(solid: Solid, coating: Coating): Network {
       const capacity = areaM2 * thicknessM * heatCapacityJm3K;
       outM += thicknessM;
       if (capacity === 0) {
-        resistance += own;
-      } else if ((own + resistance) * areaM2 < TRANSPARENT) {
-        if (inner < foodCount) extraCapacity[inner] = (extraCapacity[inner] ?? 0) + capacity;
-        else shellCapacity[inner - foodCount] = (shellCapacity[inner - foodCount] ?? 0) + capacity;
-        resistance += own;
-      } else {
-        const next = foodCount + shellCapacity.length;
-        shellCapacity.push(capacity);
-        links.push([inner, next, 1 / (resistance + own / 2)]);
-        inner = next;
-        resistance = own / 2;
+        gap += own;
+        continue;
       }
-      if (capacity > 0) holders.set(patch, { node: inner, sheetWK: conductivityWmK * thicknessM });
+      if (gap > 0) inner = nodeBeyond(gap);
+      gap = 0;
+      if (own * areaM2 < TRANSPARENT) {
+        hold(inner, capacity);
+      } else {
+        hold(inner, capacity / 2);
+        inner = nodeBeyond(own);
+        hold(inner, capacity / 2);
+      }
+      holders.set(patch, { node: inner, sheetWK: conductivityWmK * thicknessM });
     }
     const areaM2 = areaAt(outM);
-    contacts.push({ node: inner, face, areaM2, lowM, highM, resistance: resistance * areaM2 });
+    contacts.push({ node: inner, face, areaM2, lowM, highM, resistance: gap * areaM2 });
   }
   return {
     solid,
@@ -104,8 +114,10 @@ export function networkOf(solid: Solid, coating: Coating): Network {
 }
 
 function cutUp(layer: Layer): Layer[] {
-  const own = layer.thicknessM / layer.conductivityWmK;
-  const pieces =
-    own < TRANSPARENT || layer.heatCapacityJm3K === 0 ? 1 : Math.ceil(layer.thicknessM / SUBLAYER_M);
-  return Array.from({ length: pieces }, () => ({ ...layer, thicknessM: layer.thicknessM / pieces }));
+  const { thicknessM, conductivityWmK, heatCapacityJm3K } = layer;
+  const pieces = Math.max(
+    1,
+    Math.ceil(thicknessM * Math.sqrt(heatCapacityJm3K / conductivityWmK / CROSSING_S)),
+  );
+  return Array.from({ length: pieces }, () => ({ ...layer, thicknessM: thicknessM / pieces }));
 }

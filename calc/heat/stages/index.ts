@@ -1,5 +1,16 @@
 export { bathEquilibriumC, bathRateKS, evaporationKgM2S, type OvenBath } from './bath.ts';
 export {
+  airStage,
+  bathStage,
+  FILMS,
+  type FilmRange,
+  OVEN_VAPOUR_KPA,
+  ovenPan,
+  type PanMeasures,
+  waterLevelMm,
+  waterStage,
+} from './defaults.ts';
+export {
   type Course,
   courseAt,
   type HeatStage,

@@ -66,7 +66,7 @@ const CASES: readonly WallCase[] = [
     material: constant,
     layers: [wallLayer('cast-iron')],
     levelMm: 26.25,
-    minutes: [30, 60],
+    minutes: [30],
     layerCells: [1],
   },
   {
