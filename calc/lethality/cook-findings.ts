@@ -33,9 +33,18 @@ function meets({ log, readings }: CookLogResult, limit: CookLimit, holdS: number
   return judgeHold(holdReadings(readings), request).state === 'pass';
 }
 
-/** Readings that cannot be, cannot be read, or were taken out without a reason. */
-function doubtFindings({ logId, name, readings }: CookLogResult): CookFinding[] {
+/**
+ * Readings of the heating and of a hold carried over that cannot be, cannot be read, or were taken out without a
+ * reason. Those of the chill are the cooling's to tell.
+ */
+function doubtFindings(
+  { logId, name, readings, hold }: CookLogResult,
+  heatEndMs: number | null,
+): CookFinding[] {
+  const holdEndMs = (hold?.run?.endMs ?? Number.NEGATIVE_INFINITY) + HOLD_GAP_MIN * MS_PER_MIN;
+  const lastMs = Math.max(heatEndMs ?? Number.POSITIVE_INFINITY, holdEndMs);
   return readings.flatMap((reading): CookFinding[] => {
+    if (reading.atMs > lastMs) return [];
     const about = { stage: 'cook', severity: 'caution', field: readingField(logId, reading.id) } as const;
     const params = { log: name, at: reading.at, shown: reading.shown, unit: reading.unit };
     const out: CookFinding[] = [];
@@ -185,7 +194,11 @@ export function cookFindings(
   for (const result of values.logs) {
     const { logId, name, log } = result;
     const about = { stage: 'cook', field: `process.logs.${logId}.error` } as const;
-    out.push(...holdFindings(result, values, heatEndMs), ...doubtFindings(result), ...gapFindings(result));
+    out.push(
+      ...holdFindings(result, values, heatEndMs),
+      ...doubtFindings(result, heatEndMs),
+      ...gapFindings(result),
+    );
     out.push(...comeUpFindings(result, isCondition));
     if (log.errorC !== null && log.errorC > WIDE_ERROR_C)
       out.push({
