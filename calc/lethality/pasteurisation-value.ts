@@ -18,16 +18,12 @@ export interface ValueOptions {
   readonly floorC?: number;
 }
 
-/** Integral of the rate along a straight line on one side of Tref, min at Tref. */
+/** Integral of the rate along a straight line on one side of Tref, min at Tref: t × L × (e^x − 1) ÷ x, x = ln 10 × rise ÷ z. */
 function exactPiece(fromC: number, toC: number, minutes: number, line: LethalityLine): number {
-  const rates = [lethalRate(fromC, line), lethalRate(toC, line)] as const;
-  const rise = toC - fromC;
-  // Under a millionth of a degree the difference quotient is all rounding.
-  if (Math.abs(rise) < 1e-6) return (minutes * (rates[0] + rates[1])) / 2;
   const zC = zAt(line, (fromC + toC) / 2);
-  return (
-    (minutes * zC * (10 ** ((toC - line.refC) / zC) - 10 ** ((fromC - line.refC) / zC))) / (Math.LN10 * rise)
-  );
+  const x = (Math.LN10 * (toC - fromC)) / zC;
+  const mean = x === 0 ? 1 : Math.expm1(x) / x;
+  return minutes * 10 ** ((fromC - line.refC) / zC) * mean;
 }
 
 /** Exact integral of one step, cut where the line bends and at the floor. */

