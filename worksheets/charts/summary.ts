@@ -40,8 +40,21 @@ export function curveSummary(model: CurveModel): string {
       ? `${clockAt(atMs, model.offsetMin)} ${dayWords(dateAt(atMs, model.offsetMin))}`
       : clockAt(atMs, model.offsetMin);
   const parts = model.series.map((series) => seriesWords(series, clock));
-  for (const level of model.levels ?? []) parts.push(`Line: ${level.label}.`);
-  for (const run of model.runs ?? []) parts.push(`${run.label}, ${clock(run.fromMs)} to ${clock(run.toMs)}.`);
-  for (const leg of model.window ?? []) parts.push(`Window: ${leg.label}.`);
+  const list = (label: string, items: readonly string[]) =>
+    items.length > 0 ? [`${label}: ${items.join('; ')}.`] : [];
+  parts.push(
+    ...list(
+      'Lines',
+      (model.levels ?? []).map(({ label }) => label),
+    ),
+    ...list(
+      'Shaded',
+      (model.runs ?? []).map((run) => `${run.label}, ${clock(run.fromMs)} to ${clock(run.toMs)}`),
+    ),
+    ...list(
+      'Window',
+      (model.window ?? []).map(({ label }) => label),
+    ),
+  );
   return parts.join(' ');
 }

@@ -5,7 +5,7 @@ import { benchMoment, benchNow } from '../state/bench-clock.ts';
 import { $life } from '../state/store.ts';
 import { useShared } from '../state/use-shared.ts';
 import { clockProblemWords } from '../words/clock.ts';
-import { type ClockProblem, wallOf } from './clock-text.ts';
+import { type ClockProblem, dayWords, wallOf } from './clock-text.ts';
 import { FieldFrame } from './field-frame.tsx';
 
 interface MomentBoxProps {
@@ -68,6 +68,7 @@ export function MomentBox(props: MomentBoxProps) {
       label={label}
       hint={hint}
       problem={problem ? clockProblemWords(problem, clock.slice(0, 20)) : undefined}
+      readBack={date === '' || withoutDay ? undefined : dayWords(date)}
       findings={findings}
       compact={compact}
     >

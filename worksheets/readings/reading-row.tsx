@@ -15,11 +15,11 @@ export interface ReadingRowProps {
   /** The core in °C after the probe's offset, where it differs from what was typed. */
   corrected: string | null;
   /** What is to be said about this reading: a doubt, a late entry. */
-  flags: readonly string[];
+  says: readonly string[];
 }
 
-const flagsEqual = (a: readonly string[], b: readonly string[]) =>
-  a.length === b.length && a.every((flag, i) => flag === b[i]);
+const sameWords = (a: readonly string[], b: readonly string[]) =>
+  a.length === b.length && a.every((line, i) => line === b[i]);
 
 /** One reading. Redrawn only when it changes: a log may be long and typing must stay quick. */
 export class ReadingRow extends Component<ReadingRowProps> {
@@ -29,7 +29,7 @@ export class ReadingRow extends Component<ReadingRowProps> {
       next.reading !== now.reading ||
       next.logId !== now.logId ||
       next.corrected !== now.corrected ||
-      !flagsEqual(next.flags, now.flags)
+      !sameWords(next.says, now.says)
     );
   }
 
@@ -38,13 +38,13 @@ export class ReadingRow extends Component<ReadingRowProps> {
   }
 }
 
-function Row({ logId, reading, corrected, flags }: ReadingRowProps) {
+function Row({ logId, reading, corrected, says }: ReadingRowProps) {
   const clock = wallOf(reading.at)?.clock ?? '';
   return (
     <tr
       class="reading"
       data-excluded={reading.excluded ? 'yes' : undefined}
-      data-flagged={flags.length > 0 ? 'yes' : undefined}
+      data-flagged={says.length > 0 ? 'yes' : undefined}
     >
       <td class="reading-time">
         <MomentBox
@@ -79,8 +79,8 @@ function Row({ logId, reading, corrected, flags }: ReadingRowProps) {
         />
       </td>
       <td class="reading-says">
-        {flags.map((flag) => (
-          <p key={flag}>{flag}</p>
+        {says.map((line) => (
+          <p key={line}>{line}</p>
         ))}
         <Exclusion logId={logId} reading={reading} clock={clock} />
       </td>

@@ -5,23 +5,23 @@ import { byTime } from './edits.ts';
 import { ReadingRow } from './reading-row.tsx';
 
 /** Rows shown at once. A logger's file can hold thousands. */
-const PAGE = 48;
+const PAGE = 24;
 
 interface ReadingTableProps {
   log: ProbeLog;
   name: string;
   /** Corrected core in words by reading id. */
   corrected: ReadonlyMap<string, string>;
-  /** What was found, in words, by reading id. */
-  flags: ReadonlyMap<string, readonly string[]>;
+  /** What is to be said, by reading id. */
+  says: ReadonlyMap<string, readonly string[]>;
   /** Show only readings from this moment on. */
   fromMs?: number | null;
 }
 
-const NO_FLAGS: readonly string[] = [];
+const NOTHING: readonly string[] = [];
 
 /** The readings of one log in order of time, each to be put right or excluded. The last page stands open. */
-export function ReadingTable({ log, name, corrected, flags, fromMs = null }: ReadingTableProps) {
+export function ReadingTable({ log, name, corrected, says, fromMs = null }: ReadingTableProps) {
   const all = byTime(log.readings);
   const rows = fromMs === null ? all : all.filter((reading) => !(Date.parse(reading.at) < fromMs));
   const pages = Math.max(1, Math.ceil(rows.length / PAGE));
@@ -79,7 +79,7 @@ export function ReadingTable({ log, name, corrected, flags, fromMs = null }: Rea
                 logId={log.id}
                 reading={reading}
                 corrected={corrected.get(reading.id) ?? null}
-                flags={flags.get(reading.id) ?? NO_FLAGS}
+                says={says.get(reading.id) ?? NOTHING}
               />,
             ];
           })}

@@ -1,0 +1,98 @@
+import type { Batch } from '@larderwright/calc/batch';
+import { type CookLogResult, type CookValues, thresholdC } from '@larderwright/calc/lethality';
+import type { CheckedReading } from '@larderwright/calc/probe-log';
+import { formatLimitTemp, formatQuantity } from '@larderwright/calc/quantities';
+import type { CurveLevel, CurveModel, CurveMoment, CurvePoint, CurveRun } from '../charts/index.ts';
+import { durationWords, offsetOf } from '../parts/clock-text.ts';
+
+/** The cook's curve is cut where it has fallen this far under its peak: the rest belongs to the chill. */
+const FALLEN_C = 12;
+
+/** A checked reading as a mark on the chart; null for one without a figure. */
+export function curvePoint(reading: CheckedReading): CurvePoint | null {
+  if (reading.tempC === null) return null;
+  const mark = reading.state === 'excluded' ? 'excluded' : reading.state === 'counts' ? 'taken' : 'flagged';
+  return { id: reading.id, atMs: reading.atMs, tempC: reading.tempC, mark };
+}
+
+function cookPart(readings: readonly CheckedReading[]): CurvePoint[] {
+  const sound = readings.filter((reading) => reading.state === 'counts' && reading.tempC !== null);
+  const peakC = sound.reduce((most, { tempC }) => Math.max(most, tempC ?? most), Number.NEGATIVE_INFINITY);
+  const lastHot = sound.findLast(({ tempC }) => (tempC ?? 0) >= peakC - FALLEN_C);
+  const after = sound.find((reading) => lastHot !== undefined && reading.atMs > lastHot.atMs);
+  const endMs = after?.atMs ?? Number.POSITIVE_INFINITY;
+  return readings.filter(({ atMs }) => atMs <= endMs).flatMap((reading) => curvePoint(reading) ?? []);
+}
+
+/** Degrees of an action temperature on both scales, rounded up. */
+export function actionText(actionC: number): string {
+  const celsius = formatQuantity('temperature', actionC, { decimals: 1, rounding: 'up', withUnit: true });
+  const fahrenheit = formatQuantity('temperature', actionC, {
+    unit: 'F',
+    decimals: 1,
+    rounding: 'up',
+    withUnit: true,
+  });
+  return `${celsius} (${fahrenheit})`;
+}
+
+function levelsOf({ limit, logs }: CookValues): CurveLevel[] {
+  if (!limit) return [];
+  const levels: CurveLevel[] = [
+    {
+      kind: 'limit',
+      tempC: thresholdC(limit.stated, 'C'),
+      label: `limit ${formatLimitTemp(limit.stated, 'minimum').text}`,
+    },
+  ];
+  const actions = logs.flatMap(({ hold }) => hold?.actionC ?? []);
+  if (actions.length > 0) {
+    const actionC = Math.max(...actions);
+    levels.push({ kind: 'act', tempC: actionC, label: `act at ${actionText(actionC)}` });
+  }
+  return levels;
+}
+
+function runsOf(ruling: CookLogResult | undefined): CurveRun[] {
+  const run = ruling?.hold?.run;
+  if (!run || !ruling.hold) return [];
+  const label = `held ${durationWords(ruling.hold.countedS / 60, 'down')}`;
+  return [{ fromMs: run.startMs, toMs: run.endMs, label }];
+}
+
+function momentsOf(batch: Batch): CurveMoment[] {
+  return batch.process.steps
+    .filter((step) => step.kind !== 'chill')
+    .flatMap((step) => [
+      { iso: step.startedAt, label: step.kind === 'cook' ? 'in' : step.kind },
+      { iso: step.endedAt, label: 'out' },
+    ])
+    .flatMap(({ iso, label }) => {
+      const atMs = iso === null ? Number.NaN : Date.parse(iso);
+      return Number.isFinite(atMs) ? [{ atMs, label }] : [];
+    });
+}
+
+/** Minutes the clock of the batch's first reading is ahead of UTC. */
+export function offsetOfBatch(batch: Batch): number {
+  const first = batch.process.logs.flatMap((log) => log.readings[0] ?? [])[0];
+  return offsetOf(first?.at ?? batch.createdAt);
+}
+
+/** The cook as a chart: every probe with its limit, its action temperature and the hold that counts. */
+export function cookChart(values: CookValues, batch: Batch, names: ReadonlyMap<string, string>): CurveModel {
+  const ruling = values.logs.find(({ logId }) => logId === values.rulingLogId);
+  return {
+    offsetMin: offsetOfBatch(batch),
+    series: values.logs
+      .map(({ logId, readings }) => ({
+        id: logId,
+        name: names.get(logId) ?? logId,
+        points: cookPart(readings),
+      }))
+      .filter(({ points }) => points.length > 0),
+    levels: levelsOf(values),
+    runs: runsOf(ruling),
+    moments: momentsOf(batch),
+  };
+}

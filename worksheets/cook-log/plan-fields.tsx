@@ -1,0 +1,49 @@
+import { ChoiceField } from '../parts/choice-field.tsx';
+import { at } from '../parts/finding-list.tsx';
+import { later } from '../parts/later.tsx';
+import { edit } from '../state/store.ts';
+import { useAt, useShared } from '../state/use-shared.ts';
+import { COOK_RULE_SET_NAMES } from '../words/cook-rule-set-names.ts';
+import { $cook } from './computed.ts';
+
+const LimitFields = later(() => import('./limit-fields.tsx').then((m) => m.LimitFields));
+
+/** Fields of the plan that show their own findings. */
+export const PLAN_FIELDS: readonly string[] = ['process.cookRuleSetId', 'process.cookLimitId'];
+
+/** The cooking rule set and the one limit the plan names. */
+export function PlanFields() {
+  const ruleSetId = useAt('process.cookRuleSetId');
+  const computed = useShared($cook);
+  return (
+    <>
+      <div class="plan">
+        <ChoiceField
+          label="Whose rule on cooking"
+          value={typeof ruleSetId === 'string' ? ruleSetId : ''}
+          empty="Not chosen: no limit can be judged"
+          choices={COOK_RULE_SET_NAMES}
+          onChoose={chooseRuleSet}
+          hint="The one your authority enforces. Rules are never blended."
+          findings={computed.state === 'ready' ? at(computed.value.findings, 'process.cookRuleSetId') : []}
+        />
+      </div>
+      <LimitFields
+        meanwhile={
+          <p class="say">
+            The one limit: ______ °C (______ °F), held ______. Choose the rule set first; then its limits are
+            offered here.
+          </p>
+        }
+      />
+    </>
+  );
+}
+
+/** A limit belongs to its rule set: with another set it is to be chosen again. */
+function chooseRuleSet(id: string): void {
+  edit((batch) => ({
+    ...batch,
+    process: { ...batch.process, cookRuleSetId: id === '' ? null : id, cookLimitId: null },
+  }));
+}

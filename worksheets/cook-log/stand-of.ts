@@ -1,0 +1,78 @@
+import type { Verdict, VerdictState } from '@larderwright/calc/findings';
+import type { CookLogResult, CookValues } from '@larderwright/calc/lethality';
+
+/** How far one probe is. Times are epoch ms. */
+export interface ProbeStand {
+  readonly logId: string;
+  readonly state: VerdictState;
+  readonly lastC: number | null;
+  readonly lastMs: number | null;
+  readonly actionC: number | null;
+  readonly countedS: number;
+  readonly runMs: readonly [from: number, to: number] | null;
+  /** The newest reading that counts is at or above the action temperature, inside an unbroken run. */
+  readonly holding: boolean;
+  /** When the hold is complete if it stays at or above. */
+  readonly untilMs: number | null;
+  readonly remainingS: number;
+}
+
+/**
+ * What to do at the stove now. `complete`: the limit was held. `holding`: at or above, not long enough yet.
+ * `coming-up`: not there yet. `failed`: heating is over without it. `unknown`: something is missing.
+ */
+export type StandKind = 'complete' | 'holding' | 'coming-up' | 'failed' | 'unknown';
+
+export interface Stand {
+  readonly kind: StandKind;
+  readonly state: VerdictState;
+  readonly probes: readonly ProbeStand[];
+  /** The latest of the probes' hold-until moments; null unless every open probe is holding. */
+  readonly untilMs: number | null;
+  readonly remainingS: number;
+}
+
+/** Room for the last digits of a corrected reading. */
+const TEMP_EPSILON = 1e-6;
+
+function probeStand({ logId, state, readings, hold }: CookLogResult, holdS: number): ProbeStand {
+  const newest = readings.findLast((reading) => reading.state !== 'excluded');
+  // A newest reading that cannot be or cannot be read has broken whatever run there was.
+  const last = newest?.state === 'counts' ? newest : undefined;
+  const lastC = last?.tempC ?? null;
+  const actionC = hold?.actionC ?? null;
+  const holding = state !== 'pass' && actionC !== null && lastC !== null && lastC >= actionC - TEMP_EPSILON;
+  return {
+    logId,
+    state,
+    lastC,
+    lastMs: last?.atMs ?? null,
+    actionC,
+    countedS: hold?.countedS ?? 0,
+    runMs: hold?.run ? [hold.run.startMs, hold.run.endMs] : null,
+    holding,
+    untilMs: holding && last && hold ? last.atMs + hold.remainingS * 1000 : null,
+    remainingS: hold?.remainingS ?? holdS,
+  };
+}
+
+/** Where the cook stands, the slowest probe leading. */
+export function standOf(values: CookValues, verdict: Verdict): Stand {
+  const holdS = values.hold?.s ?? 0;
+  const probes = values.logs.map((log) => probeStand(log, holdS));
+  const open = probes.filter(({ state }) => state !== 'pass');
+  const allHolding = open.length > 0 && open.every(({ holding }) => holding);
+  const untilMs = allHolding ? Math.max(...open.map((probe) => probe.untilMs ?? 0)) : null;
+  const remainingS = Math.max(0, ...open.map((probe) => probe.remainingS));
+  const kind = kindOf(verdict, allHolding);
+  return { kind, state: verdict.state, probes, untilMs: kind === 'holding' ? untilMs : null, remainingS };
+}
+
+function kindOf({ state, reason }: Verdict, allHolding: boolean): StandKind {
+  if (state === 'pass') return 'complete';
+  const openEnded =
+    reason === 'cook.open' || reason === 'cook.hold-short' || reason === 'cook.hold-not-shown';
+  if (openEnded && allHolding) return 'holding';
+  if (state === 'fail') return 'failed';
+  return reason === 'cook.open' ? 'coming-up' : 'unknown';
+}

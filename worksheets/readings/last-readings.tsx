@@ -1,0 +1,25 @@
+import type { ProbeReading } from '@larderwright/calc/process';
+import { wallOf } from '../parts/clock-text.ts';
+import { byTime } from './edits.ts';
+
+/** How many of the newest readings stand beside the entry. */
+const NEWEST = 4;
+
+/** The newest readings, newest first: what was just written, without scrolling. */
+export function LastReadings({ readings }: { readings: readonly ProbeReading[] }) {
+  if (readings.length === 0) return <p class="say">No reading yet.</p>;
+  const newest = byTime(readings).slice(-NEWEST).reverse();
+  return (
+    <ul class="last-readings" aria-label="Newest readings">
+      {newest.map((reading) => (
+        <li key={reading.id}>
+          {wallOf(reading.at)?.clock} {'→'}{' '}
+          <strong>
+            {reading.temperature.text.slice(0, 12) || 'blank'} °{reading.temperature.unit}
+          </strong>
+          {reading.excluded ? ' excluded' : ''}
+        </li>
+      ))}
+    </ul>
+  );
+}
