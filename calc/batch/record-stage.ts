@@ -6,7 +6,6 @@ export type RecordFindingId =
   | 'record.no-batch-number'
   | 'record.fail-without-decision'
   | 'record.released-while-failing'
-  | 'record.weighed-and-checked-by-one'
   | 'record.made-and-checked-by-one'
   | 'record.entered-late'
   | 'record.readings-left-out';
@@ -43,14 +42,6 @@ export function recordStage(
     }
   }
 
-  if (samePerson(batch.cure.weighedBy, batch.cure.checkedBy)) {
-    say({
-      id: 'record.weighed-and-checked-by-one',
-      severity: 'caution',
-      field: 'cure.checkedBy',
-      caution: 'weigh-curing-salt',
-    });
-  }
   const signed = (role: 'made' | 'checked') => batch.signOffs.find((sign) => sign.role === role)?.name ?? '';
   if (samePerson(signed('made'), signed('checked'))) {
     say({ id: 'record.made-and-checked-by-one', severity: 'caution', field: 'signOffs' });

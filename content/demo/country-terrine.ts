@@ -3,16 +3,16 @@ import { enteredEntry } from '@larderwright/calc/quantities';
 import { line, readings } from './compose.ts';
 
 const DAY = '2026-03-10';
-const OFFSET = '+00:00';
+const OFFSET = '-04:00';
 const at = (clock: string) => `${DAY}T${clock}:00${OFFSET}`;
 
-const blank = newBatch({ id: 'demo-country-terrine', at: at('07:30'), zone: 'Europe/London' });
+const blank = newBatch({ id: 'demo-country-terrine', at: at('07:30'), zone: 'America/New_York' });
 const mould = newMould('loaf');
 const probe = newProbeLog('probe-k2', 'loaf');
 
 /**
  * Invented: a country terrine of venison with roast chestnut and juniper, two loaves. The cook passes
- * its named limit only because carry-over was logged; the cooling passes at the maximum.
+ * its named limit only because carry-over was logged, and both legs of the cooling pass.
  */
 export const countryTerrine: Batch = {
   ...blank,
@@ -64,8 +64,8 @@ export const countryTerrine: Batch = {
     ],
   },
   cure: {
-    ruleSetId: 'great-britain',
-    nitriteTarget: enteredEntry('87', 'ppm'),
+    ruleSetId: 'us-federal',
+    nitriteTarget: enteredEntry('120', 'ppm'),
     scaleReadability: enteredEntry('0.1', 'g'),
     weighedBy: 'Bench 3',
     checkedBy: 'Instructor',
@@ -91,7 +91,7 @@ export const countryTerrine: Batch = {
   process: {
     cookRuleSetId: 'hev-advisory',
     cookLimitId: 'hev-71C-20min',
-    coolRuleSetId: 'uk-large-uncured',
+    coolRuleSetId: 'us-food-code',
     steps: [
       {
         ...newStep('cook', 'cook'),

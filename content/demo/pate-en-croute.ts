@@ -46,6 +46,7 @@ export const pateEnCroute: Batch = {
       line('ginger', 'Ginger, ground', 'seasoning', 'ginger-ground', '0.6'),
     ],
   },
+  cure: { ...blank.cure, ruleSetId: 'us-federal' },
   mould: {
     density: blank.mould.density,
     moulds: [

@@ -196,8 +196,8 @@ export interface LabelBlock {
 
 export interface SheetFoot {
   ruleSets: readonly string[];
-  calcVersion: string;
-  recordVersion: number;
+  calcVersion: string | null;
+  recordVersion: number | null;
   printedAt: string | null;
   batchId: string | null;
 }

@@ -40,7 +40,7 @@ export function SheetPage({ model, paper, copy, standing, children }: SheetPageP
           </p>
           <p>
             {foot.ruleSets.length > 0 ? `${foot.ruleSets.join(' · ')} · ` : 'Rule set: none chosen · '}
-            calc {foot.calcVersion} · record {foot.recordVersion}
+            {foot.calcVersion === null ? '' : `calc ${foot.calcVersion} · record ${foot.recordVersion}`}
             {foot.batchId ? ` · ${foot.batchId}` : ''}
             {foot.printedAt ? ` · printed ${foot.printedAt}` : ''} · E entered, D default, W worked out · keep
             12 months past the product’s life

@@ -18,10 +18,6 @@ export const recordWords = {
     title: 'Released although a limit failed.',
     body: 'A failed safety limit is not put right by a decision. Hold the product and ask your authority or a process specialist.',
   }),
-  'record.weighed-and-checked-by-one': () => ({
-    title: 'The curing salt was weighed and checked by the same person.',
-    body: 'Somebody else reads the pack and the scale again.',
-  }),
   'record.made-and-checked-by-one': () => ({
     title: 'Made and checked by the same person.',
     body: 'Release needs the eyes of a second person.',

@@ -1,0 +1,78 @@
+import { type CoolFindingId, type CoolValues, coolFacts, coolStage } from '../cooling/index.ts';
+import { type CureFindingId, type CureValues, cureStage } from '../cure/index.ts';
+import type { Finding, MissingInput, StageResult, Verdict } from '../findings/index.ts';
+import { type FormulaFindingId, type FormulaValues, formulaStage } from '../formula/index.ts';
+import type { CompositionTable } from '../ingredients/index.ts';
+import { type CookFindingId, type CookValues, cookFacts, cookStage } from '../lethality/index.ts';
+import { type MouldFindingId, type MouldValues, mouldStage } from '../mould/index.ts';
+import packageFile from '../package.json' with { type: 'json' };
+import { type PressFindingId, type PressValues, pressStage } from '../press/index.ts';
+import { entryValue } from '../quantities/index.ts';
+import type { Batch } from './record.ts';
+import { type RecordFindingId, recordStage } from './record-stage.ts';
+import { type RuleSetUsed, ruleSetsUsed } from './rule-sets-used.ts';
+
+/** Version of the code that computes, as sheets print it. */
+export const CALC_VERSION: string = packageFile.version;
+
+export interface AssessContext {
+  readonly composition: CompositionTable;
+  /** ISO date or date-time of today, for overdue checks of rule sets. */
+  readonly today: string;
+}
+
+/** All that is made of a batch, stage by stage, and the whole of it in the order of the work. */
+export interface Assessment {
+  readonly calcVersion: string;
+  readonly ruleSets: readonly RuleSetUsed[];
+  readonly formula: StageResult<FormulaValues, FormulaFindingId>;
+  readonly cure: StageResult<CureValues, CureFindingId>;
+  readonly mould: StageResult<MouldValues, MouldFindingId>;
+  readonly cook: StageResult<CookValues, CookFindingId>;
+  readonly press: StageResult<PressValues, PressFindingId>;
+  readonly cool: StageResult<CoolValues, CoolFindingId>;
+  readonly record: StageResult<Record<string, never>, RecordFindingId>;
+  readonly findings: readonly Finding[];
+  readonly verdicts: readonly Verdict[];
+  readonly missing: readonly MissingInput[];
+}
+
+/** Plan of the smallest fill, which a press board must go into; null while a mould is unknown. */
+function smallestPlanMm2({ moulds }: MouldValues): number | null {
+  const plans = moulds.map((mould) => mould.planAreaMm2);
+  return plans.length === 0 || plans.includes(null) ? null : Math.min(...plans.map((plan) => plan ?? 0));
+}
+
+/**
+ * Assesses a whole batch. Pure: the same batch, table and day give the same assessment everywhere.
+ *
+ * @param batch the record as entered
+ * @returns numbers, findings, verdicts and what is missing; a missing input never gives a pass
+ */
+export function assess(batch: Batch, { composition, today }: AssessContext): Assessment {
+  const { familyId } = batch.formula;
+  const finishedMassG = entryValue('mass', batch.product.finished);
+  const formula = formulaStage(batch.formula, { composition });
+  const cure = cureStage(batch, { composition, formulaResult: formula, finishedMassG });
+  const mould = mouldStage(batch.mould, { totalMassG: formula.values.mix.totalG });
+  const cook = cookStage(batch, cookFacts(formula.values, familyId, finishedMassG));
+  const press = pressStage(batch.press, { familyId, planAreaMm2: smallestPlanMm2(mould.values) });
+  const cool = coolStage(batch, coolFacts(cure.values));
+  const judged: readonly StageResult<unknown>[] = [formula, cure, mould, cook, press, cool];
+  const judgedVerdicts = judged.flatMap((stage) => stage.verdicts);
+  const record = recordStage(batch, judgedVerdicts);
+  return {
+    calcVersion: CALC_VERSION,
+    ruleSets: ruleSetsUsed(batch, today),
+    formula,
+    cure,
+    mould,
+    cook,
+    press,
+    cool,
+    record,
+    findings: [...judged, record].flatMap((stage) => stage.findings),
+    verdicts: judgedVerdicts,
+    missing: judged.flatMap((stage) => stage.missing),
+  };
+}

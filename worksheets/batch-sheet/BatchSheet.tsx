@@ -1,0 +1,77 @@
+import { ChoiceField } from '../parts/choice-field.tsx';
+import { later } from '../parts/later.tsx';
+import type { SiteLinks } from '../parts/links.ts';
+import { NotYet } from '../parts/not-yet.tsx';
+import { WorksheetFrame } from '../parts/worksheet-frame.tsx';
+import { useShared } from '../state/use-shared.ts';
+import { BLANK_SHEET } from './blank-model.ts';
+import { $sheet } from './computed.ts';
+import { FittedSheets } from './fitted-sheets.tsx';
+import type { Paper } from './sheet-page.tsx';
+import { usePaper } from './use-paper.ts';
+
+const Verdicts = later(() => import('./verdict-summary.tsx').then((m) => m.VerdictSummary));
+const FinishRecord = later(() => import('./finish-record.tsx').then((m) => m.FinishRecord));
+const AsIssued = later(() => import('./as-issued.tsx').then((m) => m.AsIssued));
+
+const PAPERS = [
+  { value: 'a4', label: 'A4' },
+  { value: 'letter', label: 'US Letter' },
+];
+
+interface BatchSheetProps {
+  links: SiteLinks;
+  /** The standing note of the foot, kept once by the site. */
+  standing: string;
+}
+
+/** Batch sheet: the whole batch judged, and the paper it prints on. */
+export default function BatchSheet({ links, standing }: BatchSheetProps) {
+  const computed = useShared($sheet);
+  const [paper, choosePaper] = usePaper();
+  const model = computed.state === 'ready' ? computed.value.model : BLANK_SHEET;
+  return (
+    <WorksheetFrame links={links}>
+      <section aria-labelledby="verdicts" class="no-print">
+        <h2 id="verdicts">How the batch stands</h2>
+        <Verdicts meanwhile={<NotYet what="No batch on the bench: nothing is judged" />} />
+      </section>
+      <section aria-labelledby="finish" class="no-print">
+        <h2 id="finish">Finish the record</h2>
+        <FinishRecord meanwhile={<NotYet what="These fields open with a batch" />} />
+      </section>
+      <section aria-labelledby="paper">
+        <div class="no-print">
+          <h2 id="paper">On paper</h2>
+          <p class="say">
+            A bench copy for the work and a record copy for the file, one page each, black only. Without a
+            batch the forms print empty, to write on by hand.
+          </p>
+          <div class="fields">
+            <ChoiceField
+              label="Paper"
+              value={paper}
+              choices={PAPERS}
+              onChoose={(value) => choosePaper(value as Paper)}
+            />
+          </div>
+          <p class="buttons">
+            <button type="button" class="button-main" onClick={() => print()}>
+              Print the sheet
+            </button>
+          </p>
+          <AsIssued />
+        </div>
+        {computed.state === 'failed' ? (
+          <div class="finding" data-severity="stop" role="alert">
+            <p>
+              <strong class="finding-word">STOP</strong> The sheet could not be computed ({computed.detail}).
+              What follows is an empty form.
+            </p>
+          </div>
+        ) : null}
+        <FittedSheets model={model} paper={paper} standing={standing} />
+      </section>
+    </WorksheetFrame>
+  );
+}

@@ -1,0 +1,63 @@
+import type { SheetModel } from './sheet-model.ts';
+
+/** Boxes for moulds on a sheet nobody has filled. */
+const BLANK_MOULDS = 8;
+
+/** The house limits printed in the empty sheet too. Common practice, no source. */
+export const TEMPERATURE_LIMITS: SheetModel['temperatures'] = [
+  { label: 'Grind 1', limit: '≤ 7 °C' },
+  { label: 'Grind 2', limit: '≤ 7 °C' },
+  { label: 'End mix', limit: '≤ 12 °C' },
+  { label: 'Fill', limit: '≤ 7 °C' },
+];
+
+/** A sheet with nothing filled in: the form a kitchen writes on when the tablet is dead. */
+export const BLANK_SHEET: SheetModel = {
+  demo: false,
+  header: {
+    product: null,
+    family: null,
+    batchNo: null,
+    kitchen: null,
+    madeBy: null,
+    moulds: null,
+    portions: null,
+  },
+  warnings: { allergens: null, audience: null },
+  preStart: { probes: null, probeError: null, scaleStep: null },
+  materials: {
+    meats: [],
+    others: [],
+    seasonings: [],
+    gathered: null,
+    seasoningTotal: null,
+    total: null,
+    meatBlock: null,
+    onCard: [],
+  },
+  cure: null,
+  salt: { target: null, total: null, onWater: null, sources: null },
+  temperatures: TEMPERATURE_LIMITS,
+  fill: { moulds: [], density: null, actual: Array.from({ length: BLANK_MOULDS }, () => null) },
+  cook: {
+    medium: null,
+    oven: null,
+    limit: null,
+    action: null,
+    started: null,
+    ended: null,
+    limitReached: null,
+    heldUntil: null,
+    peak: null,
+    logs: [],
+    verdicts: [],
+    remarks: [],
+  },
+  cool: { press: null, pressure: null, started: null, legs: [], logs: [], verdicts: [] },
+  deviations: [],
+  yields: { raw: null, finished: null, loss: null },
+  label: { useBy: null, trace: null },
+  signOffs: { made: null, checked: null, verified: null },
+  stops: [],
+  foot: { ruleSets: [], calcVersion: null, recordVersion: null, printedAt: null, batchId: null },
+};

@@ -1,0 +1,54 @@
+import {
+  type Entry,
+  formatQuantity,
+  type QuantityKind,
+  readEntry,
+  type Unit,
+} from '@larderwright/calc/quantities';
+import type { Filled } from '../sheet-model.ts';
+
+/**
+ * A number field as it prints: in the unit of the sheet, flagged entered or default. What cannot be read
+ * prints as it was typed with a question mark, so that nothing typed is lost on paper either.
+ */
+export function filled(kind: QuantityKind, entry: Entry, unit: Unit, withUnit = true): Filled | null {
+  const read = readEntry(kind, entry);
+  if (read.state === 'blank') return null;
+  const flag = entry.origin === 'entered' ? 'E' : 'D';
+  if (read.state === 'bad') return { text: `${entry.text.trim()} ?`, flag };
+  return {
+    text: formatQuantity(kind, read.value, { unit, withUnit, decimals: decimalsOf(kind, read.value, unit) }),
+    flag,
+  };
+}
+
+/** Enough digits to weigh and read by, no more. Exact counts and temperatures keep what was typed. */
+function decimalsOf(kind: QuantityKind, value: number, unit: Unit): number {
+  if (kind === 'mass') return unit === 'g' ? gramDecimals(value) : 2;
+  if (kind === 'count') return 0;
+  if (kind === 'fraction' || kind === 'density' || kind === 'pressure') return 2;
+  return Number.isInteger(value) ? 0 : 1;
+}
+
+/** Whole grams from 100 g, tenths below, hundredths below 10 g. */
+export function gramDecimals(massG: number): number {
+  const size = Math.abs(massG);
+  if (size >= 100) return Number.isInteger(Math.round(massG * 10) / 10) ? 0 : 1;
+  return size < 10 ? 2 : 1;
+}
+
+/** A mass worked out here, without its unit where the column says g. */
+export function worked(massG: number | null, withUnit = false): Filled | null {
+  if (massG === null) return null;
+  return { text: formatQuantity('mass', massG, { decimals: gramDecimals(massG), withUnit }), flag: 'W' };
+}
+
+/** Words of a person, or null for a box to write in. */
+export function words(text: string): string | null {
+  return text.trim() === '' ? null : text.trim();
+}
+
+/** A share in per cent. */
+export function percent(fraction: number | null, decimals = 2): string | null {
+  return fraction === null ? null : formatQuantity('fraction', fraction, { decimals, withUnit: true });
+}

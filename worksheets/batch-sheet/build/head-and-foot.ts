@@ -1,0 +1,62 @@
+import { type Assessment, BATCH_SCHEMA, type Batch } from '@larderwright/calc/batch';
+import { familyOf } from '@larderwright/calc/formula';
+import type { Allergen } from '@larderwright/calc/ingredients';
+import type { SheetFoot, SheetHeader, SheetWarnings } from '../sheet-model.ts';
+import { filled, words } from './filled.ts';
+
+export function buildHeader(batch: Batch): SheetHeader {
+  const moulds = batch.mould.moulds.map((mould) => {
+    const count = filled('count', mould.count, 'count', false);
+    return `${count ? `${count.text} × ` : ''}${mould.name || 'mould'}`;
+  });
+  return {
+    product: words(batch.product.name),
+    family: familyOf(batch.formula.familyId)?.name ?? null,
+    batchNo: words(batch.product.batchNo),
+    kitchen: words(batch.product.kitchen),
+    madeBy: words(batch.product.madeBy),
+    moulds: moulds.length > 0 ? moulds.join(', ') : null,
+    portions: filled('count', batch.product.portions, 'count', false),
+  };
+}
+
+function named({ name, kinds, toCheck }: Allergen): string {
+  const inside = kinds.length > 0 ? ` (${kinds.join(', ')})` : '';
+  return `${name}${inside}${toCheck ? ' (check pack)' : ''}`;
+}
+
+/** Allergens in the words of both lists; a line nobody knows makes the list open-ended. */
+export function buildWarnings(batch: Batch, { formula }: Assessment): SheetWarnings {
+  if (batch.formula.lines.length === 0) return { allergens: null, audience: null };
+  const { euAllergens, usAllergens, allergensUnknown, liverFraction } = formula.values.facts;
+  const lists = [
+    euAllergens.length > 0 ? `EU/UK: ${euAllergens.map(named).join(', ')}` : '',
+    usAllergens.length > 0 ? `US: ${usAllergens.map(named).join(', ')}` : '',
+  ];
+  const unknown = allergensUnknown.length;
+  const list = lists.filter(Boolean).join('. ');
+  const open = unknown > 0 ? `UNKNOWN for ${unknown} line${unknown === 1 ? '' : 's'}` : '';
+  const nitrite = batch.formula.lines.some((line) => line.part === 'curing-salt')
+    ? ' Nitrite: not for under-3s.'
+    : '';
+  const liver = liverFraction !== null && liverFraction > 0 ? ' Liver: vitamin A.' : '';
+  return {
+    allergens: [list || (unknown > 0 ? '' : 'none of the listed ones found'), open]
+      .filter(Boolean)
+      .join('; '),
+    audience: `Not for pregnancy, over-65s, babies, weak immunity (Listeria).${liver}${nitrite}`,
+  };
+}
+
+export function buildFoot(batch: Batch, assessment: Assessment, printedAt: string | null): SheetFoot {
+  return {
+    ruleSets: assessment.ruleSets.map(
+      ({ subject, title, edition, reviewed, overdue }) =>
+        `${subject}: ${title}, ${edition}, checked ${reviewed}${overdue ? ' CHECK OVERDUE' : ''}`,
+    ),
+    calcVersion: assessment.calcVersion,
+    recordVersion: BATCH_SCHEMA,
+    printedAt,
+    batchId: batch.id === 'empty' ? null : batch.id,
+  };
+}

@@ -1,0 +1,86 @@
+import type { Assessment, Batch } from '@larderwright/calc/batch';
+import { readEntry } from '@larderwright/calc/quantities';
+import { wallOf } from '../../parts/clock-text.ts';
+import { wordsOf } from '../../words/index.ts';
+import { TEMPERATURE_LIMITS } from '../blank-model.ts';
+import type { DeviationLine, SheetModel, YieldBlock } from '../sheet-model.ts';
+import { buildCook } from './cook.ts';
+import { buildCool } from './cool.ts';
+import { filled, percent, words, worked } from './filled.ts';
+import { buildFoot, buildHeader, buildWarnings } from './head-and-foot.ts';
+import { buildMaterials } from './materials.ts';
+import { buildCure, buildFill, buildPreStart, buildSalt } from './weigh-blocks.ts';
+
+/** Every stop and every failed limit in words, each once. Both copies print them. */
+function stops(assessment: Assessment): string[] {
+  const failed = assessment.verdicts.filter((verdict) => verdict.state === 'fail');
+  const found = assessment.findings.filter((finding) => finding.severity === 'stop');
+  const said = [
+    ...failed.map((verdict) => `FAIL, hold, do not serve: ${wordsOf(verdict.reason, verdict.params).title}`),
+    ...found.map((finding) => wordsOf(finding.id, finding.params).title),
+  ];
+  return [...new Set(said)];
+}
+
+const DECISION_WORD = {
+  '': 'no decision yet',
+  release: 'release',
+  reheat: 'reheat',
+  discard: 'discard',
+  hold: 'hold',
+};
+
+function deviations(batch: Batch): DeviationLine[] {
+  return batch.deviations.map(({ id, at, what, decision, cause, prevention, by }) => {
+    const when = wallOf(at);
+    const parts = [
+      what,
+      `Decision: ${DECISION_WORD[decision].toUpperCase()}`,
+      cause && `Cause: ${cause}`,
+      prevention && `Prevention: ${prevention}`,
+      [by, when ? `${when.date} ${when.clock}` : ''].filter(Boolean).join(', '),
+    ];
+    return { id, text: parts.filter(Boolean).join(' · ') };
+  });
+}
+
+function yields(batch: Batch, { mould }: Assessment): YieldBlock {
+  const finished = readEntry('mass', batch.product.finished);
+  const raw = mould.values.actualTotalG;
+  const loss = raw !== null && raw > 0 && finished.state === 'ok' ? 1 - finished.value / raw : null;
+  return {
+    raw: worked(raw, true)?.text ?? null,
+    finished: filled('mass', batch.product.finished, 'g'),
+    loss: percent(loss, 1),
+  };
+}
+
+/**
+ * Sets the printed sheet from a batch and what was made of it.
+ *
+ * @param now ISO 8601 with offset, printed in the foot
+ */
+export function buildSheet(batch: Batch, assessment: Assessment, now: string): SheetModel {
+  const signed = (role: 'made' | 'checked' | 'verified') =>
+    words(batch.signOffs.find((sign) => sign.role === role)?.name ?? '');
+  const printed = wallOf(now);
+  return {
+    demo: batch.demo,
+    header: buildHeader(batch),
+    warnings: buildWarnings(batch, assessment),
+    preStart: buildPreStart(batch),
+    materials: buildMaterials(batch, assessment),
+    cure: buildCure(batch, assessment),
+    salt: buildSalt(batch, assessment),
+    temperatures: TEMPERATURE_LIMITS,
+    fill: buildFill(batch, assessment),
+    cook: buildCook(batch, assessment),
+    cool: buildCool(batch, assessment),
+    deviations: deviations(batch),
+    yields: yields(batch, assessment),
+    label: { useBy: words(batch.product.useBy), trace: words(batch.product.batchNo) },
+    signOffs: { made: signed('made'), checked: signed('checked'), verified: signed('verified') },
+    stops: stops(assessment),
+    foot: buildFoot(batch, assessment, printed ? `${printed.date} ${printed.clock}` : null),
+  };
+}

@@ -1,0 +1,88 @@
+import type { Assessment, Batch } from '@larderwright/calc/batch';
+import { fixedText, formatQuantity } from '@larderwright/calc/quantities';
+import type { CureBlock, FillBlock, PreStart, SaltBlock } from '../sheet-model.ts';
+import { filled, percent, words, worked } from './filled.ts';
+import { sheetVerdicts } from './verdicts.ts';
+
+/** Boxes for moulds when nobody has said how many there are. */
+const BLANK_MOULDS = 8;
+
+export function buildPreStart(batch: Batch): PreStart {
+  const [first] = batch.process.logs;
+  const probes = batch.process.logs.map((log) => log.probeName.trim()).filter(Boolean);
+  return {
+    probes: probes.length > 0 ? probes.join(', ') : null,
+    probeError: first ? filled('temperature-difference', first.error, 'dC') : null,
+    scaleStep: filled('mass', batch.cure.scaleReadability, 'g'),
+  };
+}
+
+/** The cure line; null when the batch holds no curing salt, so that the box prints empty. */
+export function buildCure(batch: Batch, { cure, formula }: Assessment): CureBlock | null {
+  const lines = batch.formula.lines.filter((line) => line.part === 'curing-salt');
+  if (lines.length === 0) return null;
+  const massOf = new Map(formula.values.planned.lines.map((line) => [line.lineId, line.massG]));
+  const { nitritePpmMeat, nitritePpmTotal, nitriteIonPpmMeat, nitriteIonPpmTotal, inUse } = cure.values;
+  const ppm = (value: number | null) => (value === null ? 'cannot tell' : fixedText(value, 1, 'up'));
+  const basis = inUse === 'as-weighed' ? 'As weighed' : 'As planned';
+  return {
+    lines: lines.map((line) => ({
+      name: words(line.name) ?? 'Curing salt',
+      strength: line.cure ? filled('fraction', line.cure.nitrite, '%') : null,
+      grams:
+        line.basis === 'mass' ? filled('mass', line.amount, 'g') : worked(massOf.get(line.id) ?? null, true),
+      actual: filled('mass', line.actual, 'g'),
+      lot: words(line.lot),
+    })),
+    ppm:
+      `${basis}, mg/kg: ${ppm(nitritePpmMeat)} on meat block, ${ppm(nitritePpmTotal)} on total as sodium nitrite; ` +
+      `${ppm(nitriteIonPpmMeat)} and ${ppm(nitriteIonPpmTotal)} as ion.`,
+    weighedBy: words(batch.cure.weighedBy),
+    checkedBy: words(batch.cure.checkedBy),
+    verdicts: sheetVerdicts(cure.verdicts),
+  };
+}
+
+export function buildSalt(batch: Batch, { formula }: Assessment): SaltBlock {
+  const { mix } = formula.values;
+  const sources = mix.salt.contributions
+    .filter((source) => source.grams !== null && source.grams >= 1)
+    .toSorted((a, b) => (b.grams ?? 0) - (a.grams ?? 0))
+    .slice(0, 4)
+    .map((source) => `${source.name} ${fixedText(source.grams ?? 0, 1)} g`);
+  return {
+    target: batch.formula.lines.length > 0 ? filled('fraction', batch.formula.saltTarget, '%') : null,
+    total: percent(mix.salt.fraction),
+    onWater: percent(mix.saltOnWaterFraction),
+    sources: sources.length > 0 ? `from ${sources.join(', ')}` : null,
+  };
+}
+
+export function buildFill(batch: Batch, { mould }: Assessment): FillBlock {
+  const fills = new Map(mould.values.moulds.map((each) => [each.id, each]));
+  const moulds = batch.mould.moulds.map((each) => {
+    const grams = fills.get(each.id)?.fillG ?? null;
+    return {
+      id: each.id,
+      name: words(each.name) ?? 'Mould',
+      fill:
+        grams === null
+          ? null
+          : { text: formatQuantity('mass', grams, { decimals: 0, withUnit: true }), flag: 'W' as const },
+      headspace: filled('length', each.headspace, 'mm'),
+    };
+  });
+  const planned = mould.values.moulds.reduce<number | null>(
+    (sum, each) => (sum === null || each.count === null ? null : sum + each.count),
+    moulds.length > 0 ? 0 : null,
+  );
+  const weighed = batch.mould.moulds.flatMap((each) =>
+    each.actualFills.map((entry) => filled('mass', entry, 'g', false)?.text ?? null),
+  );
+  const boxes = Math.min(BLANK_MOULDS, Math.max(planned ?? BLANK_MOULDS, weighed.length, 1));
+  return {
+    moulds,
+    density: moulds.length > 0 ? filled('density', batch.mould.density, 'g/mL') : null,
+    actual: Array.from({ length: boxes }, (_, index) => weighed[index] ?? null),
+  };
+}

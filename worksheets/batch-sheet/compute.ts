@@ -1,0 +1,32 @@
+import { type Assessment, assess, type Batch } from '@larderwright/calc/batch';
+import { type CompositionTable, loadIngredients } from '@larderwright/calc/ingredients';
+import { nowIso } from '../state/clock.ts';
+import { cookWords } from '../words/cook.ts';
+import { coolWords } from '../words/cool.ts';
+import { cureWords } from '../words/cure.ts';
+import { formulaWords } from '../words/formula.ts';
+import { learnWords } from '../words/index.ts';
+import { mouldWords } from '../words/mould.ts';
+import { pressWords } from '../words/press.ts';
+import { recordWords } from '../words/record.ts';
+import { buildSheet } from './build/index.ts';
+import type { SheetModel } from './sheet-model.ts';
+
+export interface SheetComputed {
+  readonly assessment: Assessment;
+  readonly model: SheetModel;
+  readonly composition: CompositionTable;
+}
+
+for (const words of [formulaWords, cureWords, mouldWords, cookWords, pressWords, coolWords, recordWords]) {
+  learnWords(words);
+}
+
+/** Fetches the composition table and gives the function from batch to sheet. */
+export async function loadCompute(): Promise<(batch: Batch) => SheetComputed> {
+  const composition = await loadIngredients();
+  return (batch) => {
+    const assessment = assess(batch, { composition, today: nowIso() });
+    return { assessment, model: buildSheet(batch, assessment, nowIso()), composition };
+  };
+}
