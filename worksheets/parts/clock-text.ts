@@ -171,7 +171,7 @@ export function dayWords(date: string): string {
 }
 
 /**
- * A length of time in words: `45 s`, `17 min`, `1 h 08 min`. Whole seconds below two minutes, else whole
+ * A length of time in words: `45 s`, `17 min`, `2 h`, `1 h 08 min`. Whole seconds below two minutes, else whole
  * minutes, rounded the way the caller names: up for what is still needed or was taken, down for what counts.
  */
 export function durationWords(minutes: number, rounding: 'up' | 'down'): string {
@@ -184,5 +184,7 @@ export function durationWords(minutes: number, rounding: 'up' | 'down'): string 
     return seconds % 60 === 0 && seconds > 0 ? `${seconds / 60} min` : `${seconds} s`;
   }
   const whole = tidy(minutes);
-  return whole < 60 ? `${whole} min` : `${Math.floor(whole / 60)} h ${two(whole % 60)} min`;
+  const hours = Math.floor(whole / 60);
+  if (hours === 0) return `${whole} min`;
+  return whole % 60 === 0 ? `${hours} h` : `${hours} h ${two(whole % 60)} min`;
 }

@@ -25,7 +25,7 @@ export const coolWords = {
   'cool.leg-met': (p) => ({ title: sentence(p, 'met.'), body: `${capital(worst(p))}${lines(p)}` }),
   'cool.leg-missed': (p) => ({
     title: sentence(p, 'MISSED. The readings prove it.'),
-    body: `Hold the product, do not serve it. Write what happened and decide.${lines(p)}`,
+    body: `Hold, do not serve. Write what happened and decide.${lines(p)}`,
   }),
   'cool.too-close': (p) => ({
     title: sentence(p, 'too close to tell.'),

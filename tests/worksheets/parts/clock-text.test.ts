@@ -146,6 +146,7 @@ describe('durationWords', () => {
     [20.01, 'up', '21 min'],
     [20.99, 'down', '20 min'],
     [68, 'up', '1 h 08 min'],
+    [120, 'up', '2 h'],
     [0, 'up', '0 s'],
     [-3, 'up', '0 s'],
   ] as const)('says %f min, rounded %s, as %s', (minutes, rounding, words) => {
