@@ -1,6 +1,7 @@
 /** The part of the search index's own script that is used here. */
 export interface SearchIndex {
   init(): Promise<void>;
+  filters(): Promise<unknown>;
   search(term: string | null, options?: { filters?: Record<string, string> }): Promise<Found>;
 }
 

@@ -22,6 +22,8 @@ function openIndex(): Promise<SearchIndex> {
   const path = '/pagefind/pagefind.js';
   index ??= import(/* @vite-ignore */ path).then(async (loaded: SearchIndex) => {
     await loaded.init();
+    // Counts by kind come only once the filters are there.
+    await loaded.filters();
     return loaded;
   });
   return index;
@@ -34,10 +36,11 @@ function openIndex(): Promise<SearchIndex> {
 export function mountSearch(place: HTMLElement, query = ''): () => void {
   const field = make('input', {
     className: 'search-field',
-    type: 'search',
+    type: 'text',
+    inputMode: 'search',
     value: query,
     autocomplete: 'off',
-    enterKeyHint: 'search',
+    enterKeyHint: 'go',
     spellcheck: false,
   });
   field.setAttribute('aria-label', 'Search the techniques, cautions, tables, defects and worksheets');

@@ -1,0 +1,139 @@
+import { readFileSync } from 'node:fs';
+import { gzipSync } from 'node:zlib';
+import type { Page } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
+import { openPage } from './browser.ts';
+import { fileOf } from './pages.ts';
+
+/** Byte budgets of a page without a worksheet, gzip. House rules. */
+const PLAIN_TOTAL = 20_000;
+const PLAIN_CSS = 6_000;
+const PLAIN_JS = 1_500;
+const PLAIN_REQUESTS = 6;
+
+const PLAIN_PAGES = [
+  '/',
+  '/technique/country-terrine/',
+  '/cautions/cooling-clock/',
+  '/defects/',
+  '/tables/nitrite-limits/',
+];
+
+const scheme = (page: Page) => page.evaluate(() => getComputedStyle(document.documentElement).colorScheme);
+const paper = (page: Page) => page.evaluate(() => getComputedStyle(document.documentElement).backgroundColor);
+
+describe('the dark scheme', () => {
+  it('follows the system', async () => {
+    await using visit = await openPage('/', { colorScheme: 'dark' });
+    expect(await scheme(visit.page)).toBe('dark');
+    await visit.page.emulateMedia({ colorScheme: 'light' });
+    expect(await scheme(visit.page)).toBe('light');
+  });
+
+  it('can be switched, is remembered on the next page before its first paint, and can be given back', async () => {
+    await using visit = await openPage('/', { colorScheme: 'light' });
+    const { page } = visit;
+    const light = await paper(page);
+    await page.locator('.scheme').click();
+    expect(await scheme(page)).toBe('dark');
+    await page.goto('/cautions/', { waitUntil: 'commit' });
+    await page.waitForSelector('body', { state: 'attached' });
+    expect(await page.evaluate(() => document.documentElement.dataset.scheme)).toBe('dark');
+    await page.locator('.scheme').click();
+    expect(await paper(page)).toBe(light);
+    expect(await page.evaluate(() => localStorage.getItem('scheme'))).toBeNull();
+  });
+
+  it('works where storage is refused', async () => {
+    await using visit = await openPage('/');
+    const { page } = visit;
+    await page.addInitScript(() => {
+      Object.defineProperty(window, 'localStorage', {
+        get: () => {
+          throw new Error('refused');
+        },
+      });
+    });
+    await page.goto('/defects/');
+    await page.locator('.scheme').click();
+    expect(await scheme(page)).toBe('dark');
+    expect(visit.problems).toEqual([]);
+  });
+});
+
+describe('without JavaScript', () => {
+  it('the contents at the foot lead everywhere, and no dead button shows', async () => {
+    await using visit = await openPage('/', { javaScript: false, width: 360 });
+    const { page } = visit;
+    await page.locator('.to-contents').click();
+    expect(page.url()).toContain('#contents');
+    expect(await page.locator('.scheme').isVisible()).toBe(false);
+    await page.locator('.contents a', { hasText: 'Press and chill log' }).click();
+    expect(await page.locator('h1').textContent()).toBe('Press and chill log');
+  });
+
+  it('answers fold and unfold', async () => {
+    await using visit = await openPage('/technique/curing-salts/', { javaScript: false });
+    const answer = visit.page.locator('.self-check details').first();
+    expect(await answer.locator('p').isVisible()).toBe(false);
+    await answer.locator('summary').click();
+    expect(await answer.locator('p').isVisible()).toBe(true);
+  });
+});
+
+it('the first Tab reaches the skip link, and it lands on the text', async () => {
+  await using visit = await openPage('/technique/press-and-chill/');
+  const { page } = visit;
+  await page.keyboard.press('Tab');
+  await page.keyboard.press('Enter');
+  expect(await page.evaluate(() => document.activeElement?.id)).toBe('main');
+});
+
+it('links of the head, the foot and the outline are big enough for a wet thumb', async () => {
+  await using visit = await openPage('/technique/country-terrine/', { width: 360, phone: true });
+  const small = await visit.page
+    .locator('.head a, .head button, .contents a, .outline a, .press')
+    .evaluateAll((all) =>
+      all
+        .filter((one) => one.getBoundingClientRect().height > 0 && one.getBoundingClientRect().height < 44)
+        .map((one) => one.textContent),
+    );
+  expect(small).toEqual([]);
+});
+
+describe('on paper', () => {
+  it('stops stand, answers are open, furniture is gone', async () => {
+    await using visit = await openPage('/technique/curing-salts/');
+    const { page } = visit;
+    await page.emulateMedia({ media: 'print' });
+    const stops = page.locator('.caution[data-severity="stop"]');
+    expect(await stops.count()).toBe(5);
+    for (const stop of await stops.all()) expect(await stop.isVisible()).toBe(true);
+    expect(await page.locator('.head').isVisible()).toBe(false);
+    expect(await page.locator('.contents').isVisible()).toBe(false);
+    expect(await page.locator('.standing').isVisible()).toBe(true);
+    expect(
+      await page
+        .locator('.self-check details p')
+        .first()
+        .evaluate((p) => p.getBoundingClientRect().height),
+    ).toBeGreaterThan(0);
+  });
+});
+
+describe.each(PLAIN_PAGES)('the weight of %s', (path) => {
+  it('keeps its budgets', async () => {
+    await using visit = await openPage('/404.html');
+    const { page } = visit;
+    const asked: string[] = [];
+    page.on('request', (request) => asked.push(new URL(request.url()).pathname));
+    await page.goto(path, { waitUntil: 'networkidle' });
+    const weigh = (paths: string[]) =>
+      paths.reduce((sum, one) => sum + gzipSync(readFileSync(fileOf(one)), { level: 9 }).length, 0);
+    const files = [...new Set([...asked, '/mark.svg'])];
+    expect(files.length).toBeLessThanOrEqual(PLAIN_REQUESTS);
+    expect(weigh(files.filter((file) => file.endsWith('.css')))).toBeLessThanOrEqual(PLAIN_CSS);
+    expect(weigh(files.filter((file) => file.endsWith('.js')))).toBeLessThanOrEqual(PLAIN_JS);
+    expect(weigh(files)).toBeLessThanOrEqual(PLAIN_TOTAL);
+  });
+});
