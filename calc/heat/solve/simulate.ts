@@ -30,6 +30,8 @@ export interface SimulateOptions {
   /** Overrides the tier: cells of the coarse net through the shortest way, and the error allowed in a step, °C. */
   readonly fineness?: number;
   readonly toleranceC?: number;
+  /** Steps of this length, s, whatever their error: to study the order of the method. */
+  readonly fixedStepS?: number;
 }
 
 export interface TierSettings {
@@ -60,7 +62,7 @@ export function simulate(
 ): HeatRun | null {
   if (!soundShape(batch.shape) || !Number.isFinite(batch.startC) || !stages.every(soundStage)) return null;
   const settings = TIERS[options.tier ?? 'exact'];
-  const { toleranceC = settings.toleranceC } = options;
+  const { toleranceC = settings.toleranceC, fixedStepS } = options;
   const fineness =
     options.fineness ??
     Math.round(settings.fineness * (isTempered(batch, stages) ? TEMPERING_REFINEMENT : 1));
@@ -81,9 +83,10 @@ export function simulate(
       both(parts, (part) => part.fill(bath.startC, part.length - 2, part.length - 1));
     const flow = joinFlows(both(nets, (net) => flowOf(net, table, surroundingsOf(net, stage, timeS))));
     const stepper = stepperOf(flow, timeS, state, {
-      toleranceC,
+      toleranceC: fixedStepS === undefined ? toleranceC : Number.POSITIVE_INFINITY,
       weights: joined(both(nets, (net) => weightsOf(net, bath?.kind === 'oven'))),
-      firstStepS: FIRST_STEP_S,
+      firstStepS: fixedStepS ?? FIRST_STEP_S,
+      longestStepS: fixedStepS ?? Number.POSITIVE_INFINITY,
     });
     const core: CoreReader = (joint, which) => coreOf(nets, table, halves(joint, fineSize), which).tempC;
     const reached = runStage(stepper, stage, timeS, core, recorder.step);

@@ -30,6 +30,7 @@ export interface StepOptions {
   /** Scale that turns a state entry into degrees. Zero leaves the entry out of the error. */
   readonly weights: Float64Array;
   readonly firstStepS: number;
+  readonly longestStepS: number;
 }
 
 /** More stages than this in one step lose digits to rounding and gain nothing. */
@@ -113,7 +114,7 @@ export function stepperOf(flow: Flow, timeS: number, state: Float64Array, option
   }
 
   function advance(mostS: number): number {
-    let stepS = Math.min(proposedS, mostS);
+    let stepS = Math.min(proposedS, mostS, options.longestStepS);
     const fastest = fastestRate(march.state);
     for (;;) {
       stepS = Math.min(stepS, longestStep(MOST_STAGES, fastest));
