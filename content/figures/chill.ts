@@ -48,7 +48,5 @@ export const chillFigures = {
   'read-gap-bridge': { value: 60, unit: 'min', mark: 'common-practice' },
   'unmould-after': { value: 12, unit: 'h', bound: 'at-least', mark: 'common-practice' },
   'rack-before-ice': { value: [10, 30], unit: 'min', mark: 'common-practice' },
-  'second-loaf-drop': { value: [8, 12], unit: 'dC', mark: 'common-practice' },
   'insulation-cost': { value: [15, 40], unit: '%', mark: 'common-practice' },
-  'still-fridge-75': { value: 3, unit: 'h', mark: 'derived' },
 } as const satisfies Record<string, Figure>;

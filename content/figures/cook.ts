@@ -8,8 +8,6 @@ export const cookFigures = {
   'bath-curdle': { value: 80, unit: 'C', bound: 'above', mark: 'common-practice' },
   'oven-bath': { value: [130, 160], unit: 'C', mark: 'common-practice' },
   'core-country': { value: [70, 75], unit: 'C', mark: 'common-practice' },
-  'core-poultry': { value: [72, 74], unit: 'C', mark: 'common-practice' },
-  'core-dry': { value: 76, unit: 'C', bound: 'above', mark: 'common-practice' },
   'hev-temp': { value: 71, unit: 'C', bound: 'at-least', mark: 'confirmed', source: 'hev-barnaud-2012' },
   'hev-time': { value: 20, unit: 'min', mark: 'confirmed', source: 'hev-barnaud-2012' },
   'trichinella-cook': { value: 71, unit: 'C', bound: 'at-least', mark: 'memory', source: 'eu-2015-1375' },

@@ -16,7 +16,6 @@ const UNIT_TEXT: Readonly<Record<FigureUnit, string>> = {
   h: '\u00a0h',
   d: '\u00a0days',
   s: '\u00a0s',
-  'g/mL': '\u00a0g/mL',
   m: '\u00a0m',
   months: '\u00a0months',
   times: '\u00a0times',

@@ -16,7 +16,6 @@ export type FigureUnit =
   | 'h'
   | 'd'
   | 's'
-  | 'g/mL'
   | 'm'
   | 'months'
   | 'times'

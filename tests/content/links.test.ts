@@ -54,6 +54,17 @@ it.each(Object.entries(FIGURES))(
   },
 );
 
+it('every figure and every source of the words is used', () => {
+  const used = COLLECTIONS.flatMap(readCollection).map(uses);
+  const figures = new Set(used.flatMap(({ figure }) => figure));
+  const sources = new Set([
+    ...used.flatMap(({ source }) => source),
+    ...Object.values(FIGURES).map((figure) => figure.source),
+  ]);
+  expect(Object.keys(FIGURES).filter((id) => !figures.has(id))).toEqual([]);
+  expect(Object.keys(WORD_SOURCES).filter((id) => !sources.has(id))).toEqual([]);
+});
+
 it('no source id is given twice', () => {
   expect(Object.keys(WORD_SOURCES).filter((id) => id in SOURCES)).toEqual([]);
 });
