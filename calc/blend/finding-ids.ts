@@ -1,0 +1,20 @@
+/** What a blend may have to say. */
+export type BlendFindingId =
+  | 'blend.out-of-reach'
+  | 'blend.same-fat'
+  | 'blend.locked-fill-it'
+  | 'blend.over-stock'
+  | 'blend.fat-to-protein'
+  | 'blend.declared-over-100'
+  | 'blend.lean-has-fat'
+  | 'blend.band-reversed'
+  | 'blend.no-blend'
+  | 'blend.relax-together'
+  | 'blend.relax-alone'
+  | 'blend.no-way-alone'
+  | 'blend.more-stock-saves'
+  | 'blend.less-stock-costs'
+  | 'blend.stock-is-last'
+  | 'blend.bound-costs'
+  | 'blend.nothing-to-choose'
+  | 'blend.no-answer';
