@@ -4,7 +4,7 @@ import { type ChartLayout, layoutChart } from './layout.ts';
 import { markPath, shapeOf } from './mark-shape.ts';
 import type { ChartSize, CurveModel, CurveSeries } from './model.ts';
 import { curveSummary } from './summary.ts';
-import { seriesPaths, thinned, tracePoints } from './trace.ts';
+import { seriesPaths, tempAt, thinned, tracePoints } from './trace.ts';
 
 /** With more readings than this the marks would run into one another: only the special ones are drawn. */
 const MOST_MARKS = 160;
@@ -62,7 +62,7 @@ export function CurveChart({ model, size }: CurveChartProps) {
           named={model.series.length > 1}
         />
       ))}
-      <WindowLabels layout={layout} />
+      <WindowLabels layout={layout} model={model} />
     </svg>
   );
 }
@@ -235,7 +235,8 @@ function WindowBand({ layout }: { layout: ChartLayout }) {
   );
 }
 
-function WindowLabels({ layout }: { layout: ChartLayout }) {
+/** Each deadline beside its step, on the side where no curve runs. */
+function WindowLabels({ layout, model }: { layout: ChartLayout; model: CurveModel }) {
   const { x, y, right, window: steps } = layout;
   return (
     <g class="curve-window-labels">
@@ -243,13 +244,16 @@ function WindowLabels({ layout }: { layout: ChartLayout }) {
         const label = steps[i]?.label ?? '';
         if (label === '' || step.topC === null) return null;
         const at = x(step.fromMs);
+        const middleMs = step.fromMs + (step.toMs - step.fromMs) / 4;
+        const temps = model.series.flatMap(({ points }) => tempAt(points, middleMs) ?? []);
+        const above = temps.every((tempC) => step.topC !== null && tempC <= step.topC);
         const late = at + 4 + label.length * LETTER_PX > right;
         return (
           <text
             key={step.fromMs}
             class="curve-note"
             x={late ? at - 4 : at + 4}
-            y={y(step.topC) - 6}
+            y={y(step.topC) + (above ? -6 : 14)}
             text-anchor={late ? 'end' : 'start'}
           >
             {label}

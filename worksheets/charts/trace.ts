@@ -94,3 +94,15 @@ export function seriesPaths(
     .join('');
   return { line, gaps };
 }
+
+/** Where a curve stands at a moment along straight lines, °C; null outside its readings. */
+export function tempAt(points: readonly CurvePoint[], atMs: number): number | null {
+  const trace = tracePoints(points);
+  const after = trace.findIndex((point) => point.atMs >= atMs);
+  const b = trace[after];
+  if (!b) return null;
+  const a = trace[after - 1];
+  if (b.atMs === atMs) return b.tempC;
+  if (!a) return null;
+  return a.tempC + ((b.tempC - a.tempC) * (atMs - a.atMs)) / (b.atMs - a.atMs);
+}

@@ -3,17 +3,12 @@ import { type CookLogResult, type CookValues, thresholdC } from '@larderwright/c
 import type { CheckedReading } from '@larderwright/calc/probe-log';
 import { formatLimitTemp, formatQuantity } from '@larderwright/calc/quantities';
 import type { CurveLevel, CurveModel, CurveMoment, CurvePoint, CurveRun } from '../charts/index.ts';
-import { durationWords, offsetOf } from '../parts/clock-text.ts';
+import { durationWords } from '../parts/clock-text.ts';
+import { curvePoint } from '../readings/curve-point.ts';
+import { offsetOfBatch } from '../readings/offset-of-batch.ts';
 
 /** The cook's curve is cut where it has fallen this far under its peak: the rest belongs to the chill. */
 const FALLEN_C = 12;
-
-/** A checked reading as a mark on the chart; null for one without a figure. */
-export function curvePoint(reading: CheckedReading): CurvePoint | null {
-  if (reading.tempC === null) return null;
-  const mark = reading.state === 'excluded' ? 'excluded' : reading.state === 'counts' ? 'taken' : 'flagged';
-  return { id: reading.id, atMs: reading.atMs, tempC: reading.tempC, mark };
-}
 
 function cookPart(readings: readonly CheckedReading[]): CurvePoint[] {
   const sound = readings.filter((reading) => reading.state === 'counts' && reading.tempC !== null);
@@ -71,12 +66,6 @@ function momentsOf(batch: Batch): CurveMoment[] {
       const atMs = iso === null ? Number.NaN : Date.parse(iso);
       return Number.isFinite(atMs) ? [{ atMs, label }] : [];
     });
-}
-
-/** Minutes the clock of the batch's first reading is ahead of UTC. */
-export function offsetOfBatch(batch: Batch): number {
-  const first = batch.process.logs.flatMap((log) => log.readings[0] ?? [])[0];
-  return offsetOf(first?.at ?? batch.createdAt);
 }
 
 /** The cook as a chart: every probe with its limit, its action temperature and the hold that counts. */

@@ -2,7 +2,14 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { CurvePoint, PointMark } from '../../../worksheets/charts/model.ts';
 import { linearScale } from '../../../worksheets/charts/scale.ts';
-import { linePath, seriesPaths, stretches, thinned, tracePoints } from '../../../worksheets/charts/trace.ts';
+import {
+  linePath,
+  seriesPaths,
+  stretches,
+  tempAt,
+  thinned,
+  tracePoints,
+} from '../../../worksheets/charts/trace.ts';
 
 const MINUTE = 60_000;
 const point = (minute: number, tempC: number, mark: PointMark = 'taken'): CurvePoint => ({
@@ -84,5 +91,19 @@ describe('seriesPaths', () => {
     const paths = seriesPaths([point(0, Number.NaN), point(Number.NaN, 4)], x, y, 300);
     expect(`${paths.line}${paths.gaps}`).toBe('');
     expect(linePath([{ x: 1, y: 2 }])).toBe('');
+  });
+});
+
+describe('tempAt', () => {
+  const points = [point(10, 50), point(0, 70), point(5, 99, 'excluded')];
+  it('stands on the straight line between readings', () => {
+    expect(tempAt(points, 5 * MINUTE)).toBe(60);
+    expect(tempAt(points, 10 * MINUTE)).toBe(50);
+    expect(tempAt(points, 0)).toBe(70);
+  });
+  it('knows nothing outside the readings', () => {
+    expect(tempAt(points, 11 * MINUTE)).toBeNull();
+    expect(tempAt(points, -MINUTE)).toBeNull();
+    expect(tempAt([], 0)).toBeNull();
   });
 });

@@ -1,0 +1,45 @@
+import type { ProcessStep } from '@larderwright/calc/process';
+import { ChoiceField } from '../parts/choice-field.tsx';
+import { at } from '../parts/finding-list.tsx';
+import { MomentBox } from '../parts/moment-box.tsx';
+import { changeStep, FIRST } from '../readings/edits.ts';
+import { editAt } from '../state/store.ts';
+import { useAt } from '../state/use-shared.ts';
+import { COOL_RULE_SET_NAMES } from '../words/cool-rule-set-names.ts';
+import { useChillFindings } from './press-fields.tsx';
+
+/** Whose rule on cooling, and when the heat ended: the clock of some rules starts there. */
+export function CoolRuleFields() {
+  const ruleSetId = useAt('process.coolRuleSetId');
+  const findings = useChillFindings();
+  return (
+    <div class="plan">
+      <ChoiceField
+        label="Whose rule on cooling"
+        value={typeof ruleSetId === 'string' ? ruleSetId : ''}
+        empty="Not chosen: no leg can be judged"
+        choices={COOL_RULE_SET_NAMES}
+        onChoose={(id) => editAt('process.coolRuleSetId', id === '' ? null : id)}
+        hint="The one your authority enforces. Rules are never blended, and passing one says nothing of another."
+        findings={at(findings, 'process.coolRuleSetId')}
+      />
+      <HeatEndField />
+    </div>
+  );
+}
+
+function HeatEndField() {
+  const steps = useAt('process.steps') as readonly ProcessStep[];
+  const last = steps.findLast((step) => step.kind !== 'chill');
+  const findings = useChillFindings();
+  return (
+    <MomentBox
+      label="Out of the heat"
+      iso={last?.endedAt ?? null}
+      offerNow
+      onMoment={(endedAt) => changeStep(last?.id ?? FIRST, last?.kind ?? 'cook', { endedAt })}
+      hint="End of the last heating, as on the cook log."
+      findings={last ? at(findings, `process.steps.${last.id}.endedAt`) : []}
+    />
+  );
+}
