@@ -254,6 +254,9 @@ export function judgeCooling(
   const cooling = coolingOf(readings, request.heatEndMs);
   return legs.map((leg) => {
     if (cooling === null) return unknown(leg, 'cool.cook-end-unknown');
+    // A log that ends at its highest reading, its heating not ended either, is still on the way up.
+    const climbs = request.heatEndMs === null && cooling.sound.length === 1 && readings.length > 1;
+    if (climbs) return unknown(leg, 'cool.not-begun');
     if (cooling.sound.length === 0)
       return unknown(leg, request.unitSuspect ? 'cool.unit-suspect' : 'cool.no-readings');
     return judgeLeg(cooling, leg, request);

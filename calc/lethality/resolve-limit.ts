@@ -10,6 +10,8 @@ export interface CookFacts {
   readonly fatFraction: number | null;
   /** Minced, chopped or emulsified, or stuffed with such. */
   readonly comminuted: boolean | null;
+  /** Brine or seasoning driven into whole meat; left out is unknown. Injected meat is read like minced meat. */
+  readonly injected?: boolean | null;
   /** Liver of pig or wild boar. */
   readonly hasPorkLiver: boolean | null;
 }
@@ -67,6 +69,10 @@ export function resolveLimit(limit: CookLimit, facts: CookFacts): ResolvedLimit 
   if (limit.form === 'intact' || limit.form === 'whole-roast') {
     if (facts.comminuted === true) return refuse('fail', 'cook.limit-not-for-minced');
     if (facts.comminuted === null) return refuse('cannot-tell', 'cook.form-unknown');
+    if (limit.form === 'intact' && facts.injected !== false)
+      return facts.injected
+        ? refuse('fail', 'cook.limit-not-for-minced')
+        : refuse('cannot-tell', 'cook.form-unknown');
   }
   if (!isByFat(limit.hold)) return { ok: true, limit, hold: limit.hold };
   if (facts.fatFraction === null || !(facts.fatFraction >= 0))

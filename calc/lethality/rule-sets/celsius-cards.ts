@@ -20,6 +20,11 @@ function limit(
   };
 }
 
+/** Written for meat: a bird in the mix is outside it. */
+function withoutPoultry(limits: readonly CookLimit[]): CookLimit[] {
+  return limits.map((one) => ({ ...one, serves: 'no-poultry' }));
+}
+
 const reviewed = '2026-11-25';
 
 /** Pairs published as equal to 70 °C for 2 minutes. */
@@ -51,14 +56,14 @@ export const UK_ACMSF_2007: CookRuleSet = {
   sources: ['acmsf-2007'],
   mark: 'confirmed',
   conditions: [],
-  limits: [
+  limits: withoutPoultry([
     // 2 × 10^((70 − 60) ÷ 6) = 92.83 min by the committee's own z, rounded up.
     limit('acmsf', 60, '93 min', 'acmsf-2007', 'derived'),
     // Printed to a tenth; 2 × 10^(5 ÷ 6) = 13.626 min = 817.6 s, so the seconds are rounded up.
     { ...limit('acmsf', 65, '13.6 min', 'acmsf-2007', 'confirmed'), hold: { s: 818, printed: '13.6 min' } },
     limit('acmsf', 70, '2 min', 'acmsf-2007', 'confirmed'),
     limit('acmsf', 75, '18 s', 'acmsf-2007', 'confirmed'),
-  ],
+  ]),
 };
 
 /** Card for poultry, minced meat and chicken liver. */
@@ -78,6 +83,7 @@ export const NEW_ZEALAND_CARD: CookRuleSet = {
   ],
 };
 
+/** The standard for meat of mammals; that poultry has another is from memory. */
 export const AUSTRALIA_MEAT: CookRuleSet = {
   id: 'au-as4696',
   title: 'Cooked meat',
@@ -87,7 +93,7 @@ export const AUSTRALIA_MEAT: CookRuleSet = {
   sources: ['as-4696-cooking'],
   mark: 'confirmed',
   conditions: [],
-  limits: [limit('au', 65, '10 min', 'as-4696-cooking', 'confirmed')],
+  limits: withoutPoultry([limit('au', 65, '10 min', 'as-4696-cooking', 'confirmed')]),
 };
 
 export const IRELAND_COOK_CHILL: CookRuleSet = {

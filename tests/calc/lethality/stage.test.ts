@@ -293,4 +293,64 @@ describe('cookStage, what is missing', () => {
       'cook.reading-cannot-be',
     ]);
   });
+
+  it('leaves out what a person excluded with reason and initials, and nothing else', () => {
+    const process = inventedProcess('troutMousseline', {
+      cookRuleSetId: 'uk-advice',
+      cookLimitId: 'uk-70C-2min',
+    });
+    const [log] = process.logs;
+    if (!log) throw new Error('no log');
+    const slipped = newReading('slip', at('15:25'), '31', 'C', null);
+    const place = log.readings.findIndex((reading) => reading.at === at('15:29'));
+    const withSlip = (excluded: typeof slipped.excluded) => {
+      const readings = [
+        ...log.readings.slice(0, place),
+        { ...slipped, excluded },
+        ...log.readings.slice(place),
+      ];
+      return judge({ ...process, logs: [{ ...log, readings }] }, ham).verdict;
+    };
+    expect(withSlip(null)).toMatchObject({ state: 'cannot-tell', reason: 'cook.hold-not-shown' });
+    expect(withSlip({ reason: 'slipped', initials: '', at: at('16:00') })?.state).toBe('cannot-tell');
+    expect(withSlip({ reason: 'slipped', initials: 'LQ', at: at('16:00') })?.state).toBe('pass');
+  });
+
+  it('does not let a reheat stand in for the cook', () => {
+    const figures: [string, string][] = [
+      ['10:00', '60'],
+      ['10:15', '64'],
+      ['12:00', '4'],
+      ['13:00', '40'],
+      ['13:15', '72'],
+      ['13:20', '73'],
+    ];
+    const readings = figures.map(([clock, figure]) => newReading(clock, at(clock), figure, 'C', null));
+    const log = {
+      ...newProbeLog('log', null),
+      offset: enteredEntry('0', 'dC'),
+      error: enteredEntry('0.5', 'dC'),
+      readings,
+    };
+    const step = (kind: 'cook' | 'chill' | 'reheat', start: string, end: string) => ({
+      ...newStep(kind, kind),
+      startedAt: at(start),
+      endedAt: at(end),
+    });
+    const steps = [
+      step('cook', '09:30', '10:15'),
+      step('chill', '10:20', '12:30'),
+      step('reheat', '12:45', '13:25'),
+    ];
+    const process = {
+      cookRuleSetId: 'uk-advice',
+      cookLimitId: 'uk-70C-2min',
+      coolRuleSetId: null,
+      steps,
+      logs: [log],
+    };
+    const { verdict, ids } = judge(process, ham);
+    expect(verdict?.state).toBe('fail');
+    expect(ids).toContain('cook.reheat-not-judged');
+  });
 });

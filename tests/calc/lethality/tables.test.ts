@@ -221,6 +221,8 @@ describe('resolveLimit', () => {
       });
     expect(holdOf(limitOf('us-food-code', 'fc-165F'), bird(0.1))).toBe(0);
     expect(holdOf(limitOf('nz-card', 'nz-70C-3min'), bird(0.32))).toBe(180);
+    expect(holdOf(limitOf('uk-advice', 'uk-70C-2min'), bird(0.32))).toBe(120);
+    expect(holdOf(limitOf('uk-acmsf-2007', 'acmsf-75C-18s'), bird(0.32))).toBe('cook.limit-not-for-poultry');
   });
 
   it('cannot tell while a species is unknown', () => {
@@ -251,6 +253,16 @@ describe('resolveLimit', () => {
     );
     expect(holdOf(limitOf('us-food-code', 'fc-roast-130F'), { ...meat, comminuted: false })).toBe(6720);
     expect(holdOf(limitOf('us-food-code', 'fc-155F'), { ...meat, comminuted: false })).toBe(17);
+    // Food Code 3-401.11(A)(2): injected meat takes the row of minced meat; roasts have their own chart
+    expect(holdOf(limitOf('us-food-code', 'fc-145F'), { ...meat, comminuted: false })).toBe(
+      'cook.form-unknown',
+    );
+    expect(holdOf(limitOf('us-food-code', 'fc-145F'), { ...meat, comminuted: false, injected: true })).toBe(
+      'cook.limit-not-for-minced',
+    );
+    expect(holdOf(limitOf('us-food-code', 'fc-145F'), { ...meat, comminuted: false, injected: false })).toBe(
+      15,
+    );
   });
 });
 
