@@ -29,6 +29,10 @@ export const STANDING = {
   },
 } as const satisfies Record<string, { name: string; text: string }>;
 
-/** Stands in the foot of every page and of every printed sheet. */
+/** Stands in the foot of every page. */
 export const STANDING_NOTE =
   'A planning and record sheet. It does not validate a process and it does not replace your food-safety plan. Follow your local food code, and have your plan accepted by your authority or a qualified process specialist before you sell.';
+
+/** The same on a printed sheet, where it has one line. */
+export const SHEET_NOTE =
+  'Planning and record sheet: it validates no process. Follow your local food code and your accepted plan.';

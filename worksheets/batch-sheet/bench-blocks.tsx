@@ -46,7 +46,7 @@ export function WarningsBlock({ warnings }: { warnings: SheetModel['warnings'] }
   return (
     <Block no={2} title="Warnings">
       <div class="write-row">
-        <WriteIn label="ALLERGENS" value={warnings.allergens} wide />
+        <WriteIn label="ALLERGENS" value={warnings.allergens} broad />
         <WriteIn label="AUDIENCE" value={warnings.audience} broad />
         <WriteIn label="Changed, initials" />
       </div>

@@ -59,5 +59,11 @@ export const BLANK_SHEET: SheetModel = {
   label: { useBy: null, trace: null },
   signOffs: { made: null, checked: null, verified: null },
   stops: [],
-  foot: { ruleSets: [], calcVersion: null, recordVersion: null, printedAt: null, batchId: null },
+  foot: {
+    ruleSets: { bench: [], record: [] },
+    calcVersion: null,
+    recordVersion: null,
+    printedAt: null,
+    batchId: null,
+  },
 };

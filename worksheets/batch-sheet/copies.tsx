@@ -68,7 +68,7 @@ function RecordBlocks({ model }: { model: SheetModel }) {
 
 export function BenchCopy(props: CopyProps) {
   return (
-    <SheetPage {...props} copy="bench copy">
+    <SheetPage {...props} copy="bench copy" rules={['bench']}>
       <BenchBlocks model={props.model} />
     </SheetPage>
   );
@@ -76,7 +76,7 @@ export function BenchCopy(props: CopyProps) {
 
 export function RecordCopy(props: CopyProps) {
   return (
-    <SheetPage {...props} copy="record copy">
+    <SheetPage {...props} copy="record copy" rules={['record']}>
       <BatchLine header={props.model.header} />
       <RecordBlocks model={props.model} />
     </SheetPage>
@@ -87,7 +87,7 @@ export function RecordCopy(props: CopyProps) {
 export function MaterialsCard(props: CopyProps) {
   const { onCard } = props.model.materials;
   return (
-    <SheetPage {...props} copy="weigh-up card">
+    <SheetPage {...props} copy="weigh-up card" rules={['bench']}>
       <MaterialsBlock
         materials={{ ...props.model.materials, meats: [], others: onCard, gathered: null, onCard: [] }}
       />
@@ -99,7 +99,7 @@ export function MaterialsCard(props: CopyProps) {
 export function NotesCard(props: CopyProps) {
   const { cook, deviations } = props.model;
   return (
-    <SheetPage {...props} copy="record copy, notes">
+    <SheetPage {...props} copy="record copy, notes" rules={['record']}>
       <BatchLine header={props.model.header} />
       <DeviationBlock deviations={deviations} />
       {cook.remarks.map((remark) => (

@@ -59,14 +59,14 @@ export function CoolBlockView({ cool }: { cool: CoolBlock }) {
         <table class="sheet-table">
           <colgroup>
             <col />
+            <col class="col-figure" />
             <col class="col-lot" />
-            <col class="col-write" />
             <col class="col-verdict" />
           </colgroup>
           <thead>
             <tr>
               <th scope="col">Leg</th>
-              <th scope="col">Not later than</th>
+              <th scope="col">By</th>
               <th scope="col">Took</th>
               <th scope="col">Verdict</th>
             </tr>
@@ -76,7 +76,7 @@ export function CoolBlockView({ cool }: { cool: CoolBlock }) {
               <tr key={leg.title}>
                 <th scope="row">{leg.title}</th>
                 <td class="figure">{leg.latest}</td>
-                <td class="figure">{leg.elapsed}</td>
+                <td>{leg.elapsed}</td>
                 <td>{leg.verdict ? <SheetVerdicts verdicts={[leg.verdict]} /> : null}</td>
               </tr>
             ))}

@@ -195,7 +195,8 @@ export interface LabelBlock {
 }
 
 export interface SheetFoot {
-  ruleSets: readonly string[];
+  /** By the copy whose verdicts they rule. */
+  ruleSets: Readonly<Record<'bench' | 'record', readonly string[]>>;
   calcVersion: string | null;
   recordVersion: number | null;
   printedAt: string | null;

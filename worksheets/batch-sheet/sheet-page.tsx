@@ -8,14 +8,18 @@ interface SheetPageProps {
   paper: Paper;
   /** Which copy this is: bench, record, card, or both in one. */
   copy: string;
+  /** Whose rule sets the foot names. */
+  rules?: readonly ('bench' | 'record')[];
   /** The standing note every sheet carries. */
   standing: string;
   children: ComponentChildren;
 }
 
 /** One sheet of paper: title strip, stops in words, blocks, foot. */
-export function SheetPage({ model, paper, copy, standing, children }: SheetPageProps) {
+export function SheetPage(props: SheetPageProps) {
+  const { model, paper, copy, rules = ['bench', 'record'], standing, children } = props;
   const { foot } = model;
+  const ruleSets = rules.flatMap((kind) => foot.ruleSets[kind]);
   return (
     <article class="sheet" data-paper={paper} data-copy={copy} aria-label={`Batch sheet, ${copy}`}>
       <div class="sheet-fit">
@@ -39,7 +43,7 @@ export function SheetPage({ model, paper, copy, standing, children }: SheetPageP
             <strong>{standing}</strong>
           </p>
           <p>
-            {foot.ruleSets.length > 0 ? `${foot.ruleSets.join(' · ')} · ` : 'Rule set: none chosen · '}
+            {ruleSets.length > 0 ? `${ruleSets.join(' · ')} · ` : 'Rule set: none chosen · '}
             {foot.calcVersion === null ? '' : `calc ${foot.calcVersion} · record ${foot.recordVersion}`}
             {foot.batchId ? ` · ${foot.batchId}` : ''}
             {foot.printedAt ? ` · printed ${foot.printedAt}` : ''} · E entered, D default, W worked out · keep

@@ -16,10 +16,9 @@ export function filled(kind: QuantityKind, entry: Entry, unit: Unit, withUnit = 
   if (read.state === 'blank') return null;
   const flag = entry.origin === 'entered' ? 'E' : 'D';
   if (read.state === 'bad') return { text: `${entry.text.trim()} ?`, flag };
-  return {
-    text: formatQuantity(kind, read.value, { unit, withUnit, decimals: decimalsOf(kind, read.value, unit) }),
-    flag,
-  };
+  // In the unit it was typed in every digit stands; converted, only as many as are worth reading.
+  const rounding = read.unit === unit ? {} : { decimals: decimalsOf(kind, read.value, unit) };
+  return { text: formatQuantity(kind, read.value, { unit, withUnit, ...rounding }), flag };
 }
 
 /** Enough digits to weigh and read by, no more. Exact counts and temperatures keep what was typed. */
@@ -30,11 +29,11 @@ function decimalsOf(kind: QuantityKind, value: number, unit: Unit): number {
   return Number.isInteger(value) ? 0 : 1;
 }
 
-/** Whole grams from 100 g, tenths below, hundredths below 10 g. */
+/** Hundredths below 10 g, tenths above, and none where they would be zeros. */
 export function gramDecimals(massG: number): number {
-  const size = Math.abs(massG);
-  if (size >= 100) return Number.isInteger(Math.round(massG * 10) / 10) ? 0 : 1;
-  return size < 10 ? 2 : 1;
+  const tenths = Math.round(Math.abs(massG) * 10) / 10;
+  if (Math.abs(massG) < 10) return Math.round(Math.abs(massG) * 100) % 10 === 0 ? 1 : 2;
+  return Number.isInteger(tenths) ? 0 : 1;
 }
 
 /** A mass worked out here, without its unit where the column says g. */

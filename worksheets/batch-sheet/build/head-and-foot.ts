@@ -1,4 +1,4 @@
-import { type Assessment, BATCH_SCHEMA, type Batch } from '@larderwright/calc/batch';
+import { type Assessment, BATCH_SCHEMA, type Batch, type RuleSetUsed } from '@larderwright/calc/batch';
 import { familyOf } from '@larderwright/calc/formula';
 import type { Allergen } from '@larderwright/calc/ingredients';
 import type { SheetFoot, SheetHeader, SheetWarnings } from '../sheet-model.ts';
@@ -48,13 +48,19 @@ export function buildWarnings(batch: Batch, { formula }: Assessment): SheetWarni
   };
 }
 
-export function buildFoot(batch: Batch, assessment: Assessment, printedAt: string | null): SheetFoot {
+export function buildFoot(
+  batch: Batch,
+  { ruleSets, calcVersion }: Assessment,
+  printedAt: string | null,
+): SheetFoot {
+  const line = ({ subject, jurisdiction, title, edition, reviewed, overdue }: RuleSetUsed) =>
+    `${subject}: ${jurisdiction}, ${title}, ${edition}; checked ${reviewed}${overdue ? ', CHECK OVERDUE' : ''}`;
   return {
-    ruleSets: assessment.ruleSets.map(
-      ({ subject, title, edition, reviewed, overdue }) =>
-        `${subject}: ${title}, ${edition}, checked ${reviewed}${overdue ? ' CHECK OVERDUE' : ''}`,
-    ),
-    calcVersion: assessment.calcVersion,
+    ruleSets: {
+      bench: ruleSets.filter((set) => set.subject === 'nitrite').map(line),
+      record: ruleSets.filter((set) => set.subject !== 'nitrite').map(line),
+    },
+    calcVersion,
     recordVersion: BATCH_SCHEMA,
     printedAt,
     batchId: batch.id === 'empty' ? null : batch.id,
