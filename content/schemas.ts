@@ -110,7 +110,8 @@ export const techniqueSchema = base.extend({
   worksheets: z.array(slug).min(1, 'Name at least one worksheet.'),
   cautions: z.array(slug).min(1, 'Name the cautions that stand at the top.'),
   defects: slugs,
-  before: slugs,
+  /** Techniques to learn before this one. */
+  prerequisites: slugs,
   selfCheck: z
     .array(z.strictObject({ ask: sentence('a question'), answer: sentence('its answer') }))
     .min(3, 'Write at least three questions.'),

@@ -54,7 +54,7 @@ function checkNames(book: Book): void {
     ...book.techniques.map(({ id, data }) => ({
       place: `content/techniques/${id}.mdx`,
       uses: {
-        technique: data.before,
+        technique: data.prerequisites,
         caution: data.cautions,
         defect: data.defects,
         worksheet: data.worksheets,

@@ -33,7 +33,7 @@ function uses({ data, body }: Entry) {
     ? data.keyNumbers.map(({ figure }) => String(figure))
     : [];
   return {
-    technique: names(data.before),
+    technique: names(data.prerequisites),
     caution: [...names(data.cautions), ...tag('Caution', 'slug')],
     defect: names(data.defects),
     worksheet: [...names(data.worksheets), ...tag('WorksheetHere', 'id')],

@@ -22,7 +22,7 @@ function proseOf({ data: fields, body }: Entry): string {
     defects,
     worksheets,
     standing,
-    before,
+    prerequisites,
     ...spoken
   } = fields;
   return [...textsIn(spoken), body].join('\n\n');
