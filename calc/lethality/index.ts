@@ -55,11 +55,12 @@ export {
 export { COOK_RULE_SETS, cookLimit, cookRuleSet } from './rule-sets/index.ts';
 export { cookStage } from './stage.ts';
 export { COOK_RULES_BY_PLACE, type PlaceRule } from './tables/by-place.ts';
-export { HEAT_RESISTANCE, type HeatResistanceRow } from './tables/heat-resistance.ts';
+export { HEAT_RESISTANCE, HEAT_RESISTANCE_SOURCE, type HeatResistanceRow } from './tables/heat-resistance.ts';
 export {
   PARASITE_TABLES,
   type ParasiteRow,
   type ParasiteTable,
+  TRICHINELLA_FREEZING_SOURCE,
   trichinellaFreezingMeanH,
 } from './tables/parasites.ts';
 export type { CookLogResult, CookValues, ValueAt70 } from './values.ts';

@@ -1,4 +1,4 @@
-import type { Mark } from '../../sources/index.ts';
+import type { Mark, SourceId } from '../../sources/index.ts';
 import type { HeatResistance } from '../lethal-rate.ts';
 
 /** Heat resistance of one organism in one food, as published. For reading and comparing, never for a verdict. */
@@ -14,6 +14,9 @@ export interface HeatResistanceRow {
   readonly mark: Mark;
   readonly note: string;
 }
+
+/** Source of the table as a whole; each row names its paper. */
+export const HEAT_RESISTANCE_SOURCE: SourceId = 'heat-resistance-papers';
 
 const d = (tempC: number, dMin: number): HeatResistance => ({ tempC, dMin });
 

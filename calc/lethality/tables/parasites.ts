@@ -138,6 +138,9 @@ export const PARASITE_TABLES: readonly ParasiteTable[] = [
   },
 ];
 
+/** Source of `trichinellaFreezingMeanH`. */
+export const TRICHINELLA_FREEZING_SOURCE: SourceId = 'kotula-1990';
+
 /** Mean line of a freezing trial, h: log10 t = 5.98 + 0.40 T. Its 99 % limits are far longer; never a process. */
 export function trichinellaFreezingMeanH(tempC: number): number {
   return 10 ** (5.98 + 0.4 * tempC);

@@ -168,14 +168,6 @@ export const lethalitySources = {
     mark: 'confirmed',
     note: 'Advice from a trial, not law.',
   },
-  'hev-johne-2016': {
-    title:
-      'Thermal stability of hepatitis E virus in cell culture. Applied and Environmental Microbiology, doi 10.1128/AEM.00951-16',
-    issuer: 'Johne et al.',
-    edition: '2016',
-    reviewed,
-    mark: 'confirmed',
-  },
   'us-9-cfr-318-10': {
     title: '9 CFR 318.10(c), Trichinella in pork: heating and freezing',
     issuer: FSIS,
@@ -190,14 +182,6 @@ export const lethalitySources = {
     edition: '2015',
     reviewed,
     mark: 'memory',
-  },
-  'kotula-1983': {
-    title:
-      'Trichinella spiralis: effect of high temperature on infectivity in pork. Experimental Parasitology',
-    issuer: 'Kotula et al.',
-    edition: '1983',
-    reviewed,
-    mark: 'confirmed',
   },
   'kotula-1990': {
     title: 'Trichinella spiralis: effect of freezing. Journal of Food Protection 53:571',
