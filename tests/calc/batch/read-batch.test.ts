@@ -1,0 +1,89 @@
+import {
+  BATCH_SCHEMA,
+  newBatch,
+  newLine,
+  newMould,
+  newProbeLog,
+  newReading,
+  newStep,
+  readBatch,
+} from '@larderwright/calc/batch';
+import { describe, expect, it } from 'vitest';
+import { demos } from '../../../content/demo/index.ts';
+
+const full = () => {
+  const batch = newBatch({ id: 'b', at: '2026-11-25T08:00:00+00:00', zone: 'Europe/Paris' });
+  batch.formula.lines.push(newLine('l', 'lean'), newLine('c', 'curing-salt'));
+  batch.mould.moulds.push(newMould('m'));
+  batch.process.steps.push(newStep('s', 'cook'));
+  const log = newProbeLog('p', 'm');
+  log.readings.push(newReading('r', '2026-11-25T09:00:00+00:00', '68,2', 'C', null));
+  batch.process.logs.push(log);
+  return batch;
+};
+const json = (value: unknown): unknown => JSON.parse(JSON.stringify(value));
+
+describe('readBatch', () => {
+  it('gives back what was written, through JSON', () => {
+    expect(readBatch(json(full()))).toEqual({ ok: true, batch: full() });
+  });
+
+  it.each(Object.entries(demos))('reads the demo %s', (_, batch) => {
+    expect(readBatch(json(batch))).toEqual({ ok: true, batch });
+  });
+
+  it('refuses a newer version and names it', () => {
+    expect(readBatch({ ...full(), schema: BATCH_SCHEMA + 1 })).toEqual({
+      ok: false,
+      problem: 'newer-version',
+      version: BATCH_SCHEMA + 1,
+    });
+  });
+
+  it('tells where a record is damaged', () => {
+    const broken = json(full()) as ReturnType<typeof full>;
+    Object.assign(broken.formula.lines[0] ?? {}, { amount: 5 });
+    expect(readBatch(broken)).toMatchObject({
+      ok: false,
+      problem: 'damaged',
+      path: 'formula.lines.0.amount',
+    });
+  });
+
+  it.each([null, undefined, 7, 'text', [], {}, { schema: 'x' }, { schema: Number.NaN }])(
+    'calls %j damaged',
+    (raw) => {
+      expect(readBatch(raw)).toMatchObject({ ok: false, problem: 'damaged' });
+    },
+  );
+
+  it('takes no key it does not know, and none that reaches for a prototype', () => {
+    expect(readBatch({ ...full(), extra: 1 })).toMatchObject({ ok: false });
+    const polluted: unknown = JSON.parse(JSON.stringify(full()).replace('{', '{"__proto__":{"x":1},'));
+    expect(readBatch(polluted)).toMatchObject({ ok: false });
+    expect(({} as { x?: number }).x).toBeUndefined();
+  });
+
+  it('refuses a text longer than any field holds', () => {
+    const batch = full();
+    batch.notes = 'x'.repeat(20_001);
+    expect(readBatch(batch)).toMatchObject({ ok: false, path: 'notes' });
+  });
+});
+
+describe('an empty batch', () => {
+  it('marks every shipped default as a default and leaves the rest blank', () => {
+    const batch = newBatch({ id: 'b', at: '', zone: 'UTC' });
+    expect(batch.formula.saltTarget).toEqual({ text: '1.7', unit: '%', origin: 'default' });
+    expect(batch.cure.nitriteTarget.text).toBe('');
+    expect(batch.process.coolRuleSetId).toBeNull();
+  });
+
+  it('gives no curing salt a strength', () => {
+    expect(newLine('c', 'curing-salt').cure).toEqual({
+      nitrite: { text: '', unit: '%', origin: 'default' },
+      nitrate: { text: '', unit: '%', origin: 'default' },
+    });
+    expect(newLine('l', 'lean').cure).toBeNull();
+  });
+});
