@@ -1,3 +1,4 @@
+export * from './fit/index.ts';
 export { type Face, type HeatShape, solidOfShape } from './mesh/index.ts';
 export {
   airGap,

@@ -55,7 +55,7 @@ function drawn(shape: HeatShape, fineness: number, counts: Counts): Solid {
     case 'slab':
       return slab(shape.thicknessMm / 1000, fineness, counts);
     case 'cube':
-      return loaf(shape.sideMm, shape.sideMm, shape.sideMm, shape.sideMm, 1, fineness, counts);
+      return loaf(shape.sideMm, shape.sideMm, shape.sideMm, shape.sideMm, 1, CUBE_SHARE * fineness, counts);
     case 'rectangular':
       return loaf(shape.lengthMm, shape.widthMm, shape.widthMm, shape.depthMm, 1, fineness, counts);
     case 'tapered': {
@@ -100,14 +100,16 @@ function drawn(shape: HeatShape, fineness: number, counts: Counts): Solid {
 
 /** Cells along the length over cells across: the ends are far from the core. */
 const LENGTHWISE = 2;
+/** A cube errs alike in three directions, and needs few nodes. */
+const CUBE_SHARE = 4 / 3;
 /** Rings of a disc or a half-disc for each cell of `fineness`. */
-const DISC_SHARE = 0.65;
+const DISC_SHARE = 0.85;
 
 const inradius = (widthMm: number, depthMm: number) =>
   (widthMm * depthMm) / (widthMm + 2 * Math.hypot(widthMm / 2, depthMm));
 
 function lengthwise(lengthMm: number, cellMm: number, { count }: Counts) {
-  return { reachM: lengthMm / 2000, cells: count(lengthMm / 2 / (LENGTHWISE * cellMm), 4) };
+  return { reachM: lengthMm / 2000, cells: count(lengthMm / 2 / (LENGTHWISE * cellMm), 3) };
 }
 
 function loaf(
@@ -124,7 +126,7 @@ function loaf(
   const cell = Math.min(widthMm, depthMm, lengthMm) / fineness;
   const section = trapezoidSection(
     { bottomWidth: bottomMm / 1000, topWidth: topMm / 1000, depth: depthMm / 1000 },
-    count(widthMm / 2 / cell, 3),
+    count(widthMm / 2 / cell, 2),
     evenCount(depthMm / cell, 4),
   );
   const along = lengthwise(lengthMm, lengthMm > 1.5 * widthMm ? cell : cell / LENGTHWISE, counts);

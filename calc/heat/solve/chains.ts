@@ -10,6 +10,8 @@ export interface Holder {
 export interface Chain {
   readonly nodes: Int32Array;
   readonly conductance: Float64Array;
+  /** Conductivity × thickness of the wall, W/K. */
+  readonly sheetWK: number;
 }
 
 /**
@@ -33,6 +35,7 @@ function roundSection({ section, perLayer, layers, layerThickness }: Solid, hold
     const nodes: number[] = [];
     const conductance: number[] = [];
     let gone = 0;
+    let sheetWK = 0;
     for (const { node, face, distance } of path.map((stop) => ({
       ...stop,
       distance: lengthOf(section, stop),
@@ -44,9 +47,10 @@ function roundSection({ section, perLayer, layers, layerThickness }: Solid, hold
       if (nodes.length > 0)
         conductance.push((holder.sheetWK * (layerThickness[layer] ?? 0)) / Math.max(gone, CORNER_M));
       nodes.push(holder.node);
+      sheetWK = holder.sheetWK;
       gone = 0;
     }
-    return { nodes: Int32Array.from(nodes), conductance: Float64Array.from(conductance) };
+    return { nodes: Int32Array.from(nodes), conductance: Float64Array.from(conductance), sheetWK };
   });
 }
 
@@ -100,6 +104,7 @@ function upSide({ section, perLayer, layers, layerPlace }: Solid, holderAt: Hold
     return {
       nodes: Int32Array.from(sound, (holder) => holder.node),
       conductance: Float64Array.from(sound.slice(1), ({ sheetWK }) => (sheetWK * widthM) / gap),
+      sheetWK: sound[0]?.sheetWK ?? 0,
     };
   });
 }

@@ -40,10 +40,12 @@ export interface TierSettings {
 }
 
 export const TIERS: Readonly<Record<Tier, TierSettings>> = {
-  exact: { fineness: 8, toleranceC: 0.003 },
-  preview: { fineness: 4, toleranceC: 0.05 },
+  exact: { fineness: 6, toleranceC: 0.003 },
+  preview: { fineness: 4, toleranceC: 0.03 },
 };
 
+/** A wall of more than this, conductivity × thickness in W/K, is metal: stoneware of 8 mm has 0.0104. */
+const METAL_WK = 0.012;
 /** Volumetric heat that turns an enthalpy error into degrees, J/(m³·K): unfrozen food. */
 const TYPICAL_HEAT = 3.6e6;
 /** First step of a stage, s: its surroundings have just changed. */
@@ -155,12 +157,14 @@ function startState(network: Network, table: EnthalpyTable, startC: number): Flo
   return state;
 }
 
-/** Wall nodes are left out: their own rate is solved for, and would be taken for error. */
+/** Nodes of a metal wall are left out: their own rate is solved for, and would be taken for error. */
 function weightsOf({ foodCount, shellCount, chains }: Network, withBath: boolean): Float64Array {
   const weights = new Float64Array(foodCount + shellCount + 2);
   weights.fill(1 / TYPICAL_HEAT, 0, foodCount);
   weights.fill(1, foodCount, foodCount + shellCount);
-  for (const { nodes } of chains) for (const node of nodes) weights[node] = 0;
+  for (const { nodes, sheetWK } of chains) {
+    if (sheetWK > METAL_WK) for (const node of nodes) weights[node] = 0;
+  }
   if (withBath) weights[foodCount + shellCount] = 1;
   return weights;
 }
