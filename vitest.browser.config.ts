@@ -7,5 +7,7 @@ export default defineConfig({
     globalSetup: ['tests/site/setup.ts'],
     testTimeout: 60_000,
     hookTimeout: 60_000,
+    // A page under load may take its time to answer; a wrong answer is wrong after ten seconds too.
+    expect: { poll: { timeout: 10_000 } },
   },
 });

@@ -10,8 +10,9 @@ import { useShared } from '../state/use-shared.ts';
 import { AddLine } from './add-line.tsx';
 import { $formula } from './computed.ts';
 import { FamilyField } from './family-field.tsx';
+import { fetchLines } from './fetch-lines.ts';
 
-const Lines = later(() => import('./lines.tsx').then((m) => m.Lines));
+const Lines = later(() => fetchLines().then((m) => m.Lines));
 const FamilyRanges = later(() => import('./family-ranges.tsx').then((m) => m.FamilyRanges));
 const Composition = later(() => import('./composition.tsx').then((m) => m.Composition));
 const SaltFigures = later(() => import('./salt-section.tsx').then((m) => m.SaltFigures));

@@ -10,8 +10,8 @@ const AMOUNTS: readonly { value: AmountIn; label: string }[] = [
   { value: 'kg', label: 'kg' },
   { value: 'oz', label: 'oz' },
   { value: 'lb', label: 'lb' },
-  { value: 'percent-of-meat', label: '% of meat' },
-  { value: 'percent-of-total', label: '% of all' },
+  { value: 'percent-of-meat', label: '% meat' },
+  { value: 'percent-of-total', label: '% all' },
 ];
 
 /** How much of the line goes in: a weight, or a share of the meat block or of everything in the bowl. */

@@ -29,5 +29,5 @@ export function sharesOf(mix: Mix): Share[] | null {
   const order: readonly Constituent[] = [...KNOWN, 'other', 'unknown'];
   return order
     .map((of) => ({ of, massG: grams.get(of) ?? 0, fraction: (grams.get(of) ?? 0) / totalG }))
-    .filter(({ of, massG }) => massG > 0 || of === 'salt');
+    .filter(({ massG }) => massG > 0);
 }

@@ -94,9 +94,9 @@ function DoseWorked({ dose, computed }: { dose: LineDose; computed: CureComputed
       {result.ok ? (
         <p>
           On the scale {plainText(result.doseG)} g, which gives {fixedText(result.ppm, 1)} mg/kg by itself and{' '}
-          {fixedText(result.allSourcesPpm, 1, 'up')} mg/kg with what is declared elsewhere. The last digit of
-          the scale is worth ± {percentText(result.weighingErrorFraction)}. It is rounded down where up would
-          pass the limit.
+          {fixedText(result.allSourcesPpm, 1)} mg/kg with what is declared elsewhere. The last digit of the
+          scale is worth ± {percentText(result.weighingErrorFraction)}. It is rounded down where up would pass
+          the limit.
         </p>
       ) : (
         <p>

@@ -7,8 +7,8 @@ import { Worked } from '../parts/worked.tsx';
 import { useShared } from '../state/use-shared.ts';
 import { $cure } from './computed.ts';
 
-/** mg/kg to the tenth; never shown lower than it is. */
-const ppmText = (ppm: number | null) => (ppm === null ? 'cannot tell' : `${fixedText(ppm, 1, 'up')} mg/kg`);
+/** mg/kg to the tenth, as the verdicts print it; what is judged is the exact figure. */
+const ppmText = (ppm: number | null) => (ppm === null ? 'cannot tell' : `${fixedText(ppm, 1)} mg/kg`);
 
 /** Nitrite on both weights and in both forms, from every source. */
 export function NitriteFigures() {
@@ -100,8 +100,8 @@ function Carried({ cure }: { cure: CureValues }) {
         <li key={lineId}>
           {name || 'Unnamed line'}:{' '}
           {isBound
-            ? `its maker’s figure is not known; counted from nothing to ${highG === null ? 'no known end' : `${fixedText(highG * 1000, 1, 'up')} mg`}`
-            : `brings ${fixedText(lowG * 1000, 1, 'up')} mg by its maker`}
+            ? `its maker’s figure is not known; counted from nothing to ${highG === null ? 'no known end' : `${fixedText(highG * 1000, 1)} mg`}`
+            : `brings ${fixedText(lowG * 1000, 1)} mg by its maker`}
         </li>
       ))}
     </ul>

@@ -1,0 +1,2 @@
+/** Fetches the fields of the lines. */
+export const fetchLines = () => import('./lines.tsx');
