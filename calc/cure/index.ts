@@ -41,5 +41,5 @@ export { saltToRaise } from './salt-to-raise.ts';
 export type * from './slice.ts';
 export { type CureContext, cureStage } from './stage.ts';
 export type { CuredFacts, CureValues, CureWeighing } from './values.ts';
-export { judgeRuleSet } from './verdicts.ts';
+export { judgeRuleSet, limitParams } from './verdicts.ts';
 export { isWeighable, MIN_SCALE_STEPS, nearestStepG, stepBelowG, weighingErrorFraction } from './weighing.ts';

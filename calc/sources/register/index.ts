@@ -1,5 +1,6 @@
 import { coolingSources } from './cooling.ts';
 import { cureSources } from './cure.ts';
+import { curingSources } from './curing.ts';
 import { formulaSources } from './formula.ts';
 import { heatSources } from './heat.ts';
 import { ingredientsSources } from './ingredients.ts';
@@ -12,6 +13,7 @@ export const SOURCES = {
   ...ingredientsSources,
   ...formulaSources,
   ...cureSources,
+  ...curingSources,
   ...mouldSources,
   ...yieldSources,
   ...lethalitySources,

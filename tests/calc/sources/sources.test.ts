@@ -2,11 +2,13 @@ import { isCheckOverdue, isSourceId, SOURCES, type Source, sourceOf } from '@lar
 import { describe, expect, it } from 'vitest';
 import { coolingSources } from '../../../calc/sources/register/cooling.ts';
 import { cureSources } from '../../../calc/sources/register/cure.ts';
+import { curingSources } from '../../../calc/sources/register/curing.ts';
 import { formulaSources } from '../../../calc/sources/register/formula.ts';
 import { heatSources } from '../../../calc/sources/register/heat.ts';
 import { ingredientsSources } from '../../../calc/sources/register/ingredients.ts';
 import { lethalitySources } from '../../../calc/sources/register/lethality.ts';
 import { mouldSources } from '../../../calc/sources/register/mould.ts';
+import { yieldSources } from '../../../calc/sources/register/yield.ts';
 
 const all = Object.entries(SOURCES) as [string, Source][];
 
@@ -16,7 +18,9 @@ describe('the register of sources', () => {
       ingredientsSources,
       formulaSources,
       cureSources,
+      curingSources,
       mouldSources,
+      yieldSources,
       lethalitySources,
       coolingSources,
       heatSources,
