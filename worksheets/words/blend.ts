@@ -125,7 +125,7 @@ export const blendWords = {
     body: 'On the whole blend, solved again with that much more on hand. Worth buying below that plus what it costs.',
   }),
   'blend.less-stock-costs': (p) => ({
-    title: `With a ${step(p)} of ${p.what} less the blend would cost ${money(p)} more.`,
+    title: `With ${p.movedBy === 1000 ? 'a kilo' : step(p)} of ${p.what} less the blend would cost ${money(p)} more.`,
     body: 'On the whole blend, solved again with that much less on hand.',
   }),
   'blend.stock-is-last': (p) => ({

@@ -29,8 +29,11 @@ function boundParams(bound: Bound, slice: BlendSlice): Params {
   return { kind: bound.kind, what, limit: bound.limit };
 }
 
-/** What a least-cost answer has to tell, each at the field of its bound. */
-export function leastCostFindings(answer: LeastCost, slice: BlendSlice): BlendFinding[] {
+/**
+ * What a least-cost answer has to tell, each at the field of its bound.
+ * @param currency the kitchen's label of its money, for the words
+ */
+export function leastCostFindings(answer: LeastCost, slice: BlendSlice, currency = ''): BlendFinding[] {
   const tell = (
     id: BlendFindingId,
     severity: Severity,
@@ -63,19 +66,20 @@ export function leastCostFindings(answer: LeastCost, slice: BlendSlice): BlendFi
           : [tell('blend.no-way-alone', 'note', 'blend.materials')]),
       ];
     case 'optimal':
-      return answer.worths.flatMap((worth) => worthFinding(worth, slice, tell));
+      return answer.worths.flatMap((worth) => worthFinding(worth, slice, currency, tell));
   }
 }
 
 function worthFinding(
   { bound, movedBy, costChange }: BoundWorth,
   slice: BlendSlice,
+  currency: string,
   tell: (id: BlendFindingId, severity: Severity, field: string, params: Params) => BlendFinding,
 ): BlendFinding[] {
   const params = { ...boundParams(bound, slice), movedBy: Math.abs(movedBy) };
   if (costChange === null) return [tell('blend.stock-is-last', 'note', fieldOf(bound), params)];
   if (Math.abs(costChange) < SMALLEST_CHANGE) return [];
-  const told = { ...params, money: Math.abs(costChange) };
+  const told = { ...params, money: Math.abs(costChange), currency };
   if (bound.kind !== 'stock') return [tell('blend.bound-costs', 'note', fieldOf(bound), told)];
   const id = movedBy > 0 ? 'blend.more-stock-saves' : 'blend.less-stock-costs';
   return [tell(id, 'note', fieldOf(bound), told)];

@@ -1,0 +1,18 @@
+export { type ComeUpBand, comeUpForThickness } from './come-up.ts';
+export type { PlanContext } from './context.ts';
+export type { PlanFindingId } from './finding-ids.ts';
+export { AROMATICS_SHARE, TASTE_ABOVE } from './findings.ts';
+export { type Load, loadOf, type MouldsNeeded, mouldsForFill } from './loads.ts';
+export { flowFromFill, flowFromFinished, flowFromServed, type Losses, type MassFlow } from './mass-flow.ts';
+export { inMinorUnits } from './minor-units.ts';
+export { newPlanLine, newPlanSlice, newPlanStep } from './new-plan.ts';
+export { foodCostFraction, priceAtFoodCost, priceLeaving, withTax } from './price.ts';
+export { priceOf } from './price-of.ts';
+export { foodCost, type LineToBuy, type Purchase, purchaseOf } from './purchases.ts';
+export type * from './slice.ts';
+export { planStage } from './stage.ts';
+export { backwardsTimeline, type StepDuration, type TimedStep } from './timeline.ts';
+export { USUAL_END_LOSS, USUAL_RESIDUE, usualCookLoss } from './usual-losses.ts';
+export { TERRINE_STEPS } from './usual-steps.ts';
+export type { PlanCosts, PlanValues, Price, Pricing } from './values.ts';
+export { wallMin, wallStamp } from './wall-time.ts';
