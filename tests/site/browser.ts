@@ -22,6 +22,9 @@ export interface VisitOptions {
   timezone?: string;
 }
 
+/** How long a test waits for something to show before it fails. Generous, for machines busy with other work. */
+const PATIENCE_MS = 15_000;
+
 let shared: Promise<Browser> | null = null;
 
 function browser(): Promise<Browser> {
@@ -71,6 +74,7 @@ export async function openPage(path: string, options: VisitOptions = {}): Promis
     locale: 'en-GB',
     ...(timezone === undefined ? {} : { timezoneId: timezone }),
   });
+  context.setDefaultTimeout(PATIENCE_MS);
   const problems: string[] = [];
   await context.route(
     (url) => url.origin !== origin,

@@ -6,7 +6,7 @@ import { countCommand, countVitest } from './count.mjs';
 import { BROWSER_VARIABLE, findBrowser } from './find-browser.mjs';
 
 /** No check may hang a run. */
-const TIME_LIMIT_MIN = 10;
+const TIME_LIMIT_MIN = 20;
 
 /** @typedef {import('./count.mjs').Tally} Tally */
 
