@@ -57,6 +57,8 @@ export function derive<T>(load: () => Promise<(batch: Batch) => T>): ReadableAto
     });
     $life.subscribe((life) => {
       if (life === 'blank') $derived.set(NOT_YET);
+      // The first edit of a new batch changes the batch while it still counts as blank.
+      else if (life === 'open') run($batch.get());
       void wake();
     });
   }

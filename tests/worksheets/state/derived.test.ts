@@ -35,6 +35,17 @@ describe('a value computed from the batch', () => {
     expect(load).toHaveBeenCalledTimes(1);
   });
 
+  test('is there at the first edit of a new batch when its code is there already', async () => {
+    const $value = derive(async () => (batch: { product: { name: string } }) => batch.product.name);
+    editAt('product.name', 'Hare');
+    await settled();
+    $batch.set(emptyBatch);
+    $life.set('blank');
+    expect($value.get()).toEqual({ state: 'not-yet' });
+    editAt('product.name', 'Pheasant');
+    expect($value.get()).toEqual({ state: 'ready', value: 'Pheasant' });
+  });
+
   test('says that it failed when its code cannot be fetched, and tries again later', async () => {
     const load = vi.fn(async (): Promise<() => string> => {
       throw new Error('no network');
