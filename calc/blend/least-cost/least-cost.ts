@@ -57,7 +57,7 @@ export function leastCostMissing(read: ReadBlend): MissingInput[] {
 }
 
 /** The problem in numbers, or null while something is missing. */
-export function toProblem(read: ReadBlend): BlendProblem | null {
+function toProblem(read: ReadBlend): BlendProblem | null {
   const { totalG } = read;
   if (totalG === null || leastCostMissing(read).length > 0) return null;
   const materials = read.materials.flatMap((material) =>
