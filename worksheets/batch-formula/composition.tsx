@@ -1,3 +1,4 @@
+import type { MissingInput } from '@larderwright/calc/findings';
 import type { Mix, MixComponent } from '@larderwright/calc/formula';
 import { fixedText } from '@larderwright/calc/quantities';
 import { Answer } from '../parts/answer.tsx';
@@ -6,16 +7,10 @@ import { Computed } from '../parts/computed.tsx';
 import { at, FindingList } from '../parts/finding-list.tsx';
 import { gramsText, percentText } from '../parts/number-text.ts';
 import { useShared } from '../state/use-shared.ts';
+import { formulaFigureNames, formulaWorkings } from '../words/formula.ts';
 import { $formula } from './computed.ts';
 import { ContributionTable } from './contribution-table.tsx';
 import { sharesOf } from './shares.ts';
-
-/** A share that is known, or between what it must lie. */
-function shareText({ fraction, minFraction, maxFraction }: MixComponent): string | null {
-  if (fraction !== null) return percentText(fraction);
-  if (minFraction === null || maxFraction === null) return null;
-  return null;
-}
 
 /** Why a share cannot be told, with its bounds where there are any. */
 function missingText({ minFraction, maxFraction }: MixComponent): string {
@@ -27,8 +22,9 @@ function missingText({ minFraction, maxFraction }: MixComponent): string {
 export function Composition() {
   return (
     <Computed of={useShared($formula)}>
-      {({ values: { mix, inUse }, findings }) => (
+      {({ values: { mix, inUse }, findings, missing }) => (
         <>
+          <Needed missing={missing} mix={mix} />
           <FindingList findings={at(findings, 'formula.lines')} />
           {inUse === 'as-weighed' ? (
             <p class="say">Weights as the scale showed them; the plan stands in for lines not weighed yet.</p>
@@ -40,14 +36,41 @@ export function Composition() {
   );
 }
 
+/** Weights that stand in the way of a total, by the names of their lines. */
+function Needed({ missing, mix }: { missing: readonly MissingInput[]; mix: Mix }) {
+  const figures = ['formula.total', 'formula.meat-block'];
+  const nameOf = (field: string) =>
+    mix.lines.find(({ lineId }) => field.startsWith(`formula.lines.${lineId}.`))?.name || 'an unnamed line';
+  return (
+    <>
+      {figures.map((figure) => {
+        const fields = missing.filter(
+          ({ field, neededFor }) => neededFor === figure && field !== 'formula.lines',
+        );
+        return fields.length === 0 ? null : (
+          <p key={figure} class="say">
+            Still needed for {formulaFigureNames[figure]}: the weight of{' '}
+            {[...new Set(fields.map(({ field }) => nameOf(field)))].join(', ')}.
+          </p>
+        );
+      })}
+    </>
+  );
+}
+
 function MixFigures({ mix }: { mix: Mix }) {
   const shares = sharesOf(mix);
-  const component = (label: string, of: MixComponent) => (
+  const component = (label: string, name: 'fat' | 'protein' | 'water') => (
     <Answer
       label={label}
-      value={shareText(of)}
-      missing={missingText(of)}
-      worked={<ContributionTable of={label} contributions={of.contributions} />}
+      value={mix[name].fraction === null ? null : percentText(mix[name].fraction)}
+      missing={missingText(mix[name])}
+      worked={
+        <>
+          <p>{formulaWorkings[name]}</p>
+          <ContributionTable of={label} contributions={mix[name].contributions} />
+        </>
+      }
     />
   );
   return (
@@ -57,13 +80,13 @@ function MixFigures({ mix }: { mix: Mix }) {
           label="Everything in the bowl"
           value={mix.totalG === null ? null : gramsText(mix.totalG)}
           missing="Cannot tell: a weight is missing"
-          worked={<p>All lines added up. A lining goes round the mix and is left out.</p>}
+          worked={<p>{formulaWorkings.total}</p>}
         />
         <Answer
           label="Meat block"
           value={mix.meatBlockG === null ? null : gramsText(mix.meatBlockG)}
           missing="Cannot tell: a weight is missing"
-          worked={<p>Lean, fat, liver and offal added up; no panade, egg, liquid or garnish.</p>}
+          worked={<p>{formulaWorkings.meatBlock}</p>}
         />
       </div>
       <div class="makes">
@@ -78,9 +101,9 @@ function MixFigures({ mix }: { mix: Mix }) {
           />
         ) : null}
         <div class="answers">
-          {component('Fat', mix.fat)}
-          {component('Protein', mix.protein)}
-          {component('Water', mix.water)}
+          {component('Fat', 'fat')}
+          {component('Protein', 'protein')}
+          {component('Water', 'water')}
           {mix.waterToProtein === null ? null : (
             <Answer label="Water to protein" value={`${fixedText(mix.waterToProtein, 2)} : 1`} />
           )}

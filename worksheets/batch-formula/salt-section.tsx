@@ -3,6 +3,7 @@ import { Computed } from '../parts/computed.tsx';
 import { percentText } from '../parts/number-text.ts';
 import { SaltSources } from '../parts/salt-sources.tsx';
 import { useShared } from '../state/use-shared.ts';
+import { formulaWorkings } from '../words/formula.ts';
 import { $formula } from './computed.ts';
 
 /** Salt from every source, and what it is on the water of the mix. */
@@ -23,8 +24,8 @@ export function SaltFigures() {
               }
               worked={
                 <p>
-                  Salt ÷ (salt + water). It is what bacteria meet; salt on the whole mix says nothing of
-                  keeping.
+                  {formulaWorkings.saltOnWater} It is what bacteria meet; salt on the whole mix says nothing
+                  of keeping.
                   {mix.salt.grams === null || mix.water.grams === null
                     ? null
                     : ` Here ${mix.salt.grams.toFixed(1)} ÷ (${mix.salt.grams.toFixed(1)} + ${mix.water.grams.toFixed(0)}).`}

@@ -1,3 +1,4 @@
+import { BlankForm } from '../parts/blank-form.tsx';
 import { at } from '../parts/finding-list.tsx';
 import { later } from '../parts/later.tsx';
 import type { SiteLinks } from '../parts/links.ts';
@@ -26,7 +27,22 @@ export default function MouldAndFill({ links }: { links: SiteLinks }) {
       </section>
       <section aria-labelledby="the-moulds">
         <h2 id="the-moulds">The moulds</h2>
-        <MouldList meanwhile={<p class="say">No mould yet.</p>} />
+        <MouldList
+          meanwhile={
+            <BlankForm
+              caption="Moulds"
+              columns={[
+                'Mould',
+                'Inside, mm',
+                'Water to the rim, mL',
+                'Headspace, mm',
+                'How many',
+                'Filled, g',
+              ]}
+              rows={5}
+            />
+          }
+        />
         <AddMould />
       </section>
       <section aria-labelledby="all-moulds">

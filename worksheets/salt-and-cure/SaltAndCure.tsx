@@ -1,3 +1,4 @@
+import { BlankForm } from '../parts/blank-form.tsx';
 import { later } from '../parts/later.tsx';
 import type { SiteLinks } from '../parts/links.ts';
 import { NotYet } from '../parts/not-yet.tsx';
@@ -23,7 +24,20 @@ export default function SaltAndCure({ links }: { links: SiteLinks }) {
         <h2 id="curing-salt">Curing salt</h2>
         <CuringSalts
           meanwhile={
-            <NotYet what="Type, strength by the pack, pack lot and grams: nothing on the bench yet" />
+            <>
+              <NotYet what="No curing salt on the bench yet" />
+              <BlankForm
+                caption="Curing salt, in grams only"
+                columns={[
+                  'Nitrite by the pack, %',
+                  'Nitrate by the pack, %',
+                  'Lot',
+                  'Planned, g',
+                  'On the scale, g',
+                ]}
+                rows={2}
+              />
+            </>
           }
         />
       </section>

@@ -7,6 +7,7 @@ import { SaltSources } from '../parts/salt-sources.tsx';
 import { addFormulaLine } from '../state/lines.ts';
 import { $batch, editAt } from '../state/store.ts';
 import { useShared } from '../state/use-shared.ts';
+import { formulaWorkings } from '../words/formula.ts';
 import type { CureComputed } from './compute.ts';
 import { $cure } from './computed.ts';
 
@@ -52,9 +53,8 @@ function Need({ computed: { cure } }: { computed: CureComputed }) {
           <p>
             {percentText(targetFraction, 2)} of the final {gramsText(wanted.totalG)} is{' '}
             {fixedText(targetFraction * wanted.totalG, 1)} g of salt. Other lines bring{' '}
-            {fixedText(wanted.carriedSaltG, 1)} g, the curing salt among them. The rest is plain salt. The
-            salt is part of the final weight: (salt wanted × everything else − salt brought) ÷ (1 − salt
-            wanted). Derived: mass balance.
+            {fixedText(wanted.carriedSaltG, 1)} g, the curing salt among them. The rest is plain salt.{' '}
+            {formulaWorkings.plainSalt} Derived: mass balance.
           </p>
         ) : undefined
       }

@@ -1,7 +1,7 @@
 const two = (n: number) => String(n).padStart(2, '0');
 
 /** A moment as ISO 8601 with this device's offset: the wall clock and the instant both survive. */
-export function localIso(date: Date): string {
+function localIso(date: Date): string {
   const offset = -date.getTimezoneOffset();
   const sign = offset < 0 ? '-' : '+';
   const zone = `${sign}${two(Math.floor(Math.abs(offset) / 60))}:${two(Math.abs(offset) % 60)}`;

@@ -62,7 +62,7 @@ export async function openDemo(slug: string, demoBase: string, fresh = false): P
 }
 
 /** Clears the bench for a new batch. The old record stays on the device. */
-export async function openNew(): Promise<void> {
+async function openNew(): Promise<void> {
   const { clearCurrent } = await import('./storage.ts');
   await clearCurrent();
   $batch.set(emptyBatch);
