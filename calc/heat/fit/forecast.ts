@@ -21,11 +21,14 @@ export interface Forecast {
   readonly unreached: number;
 }
 
+/** Draws differ by minutes and degrees: a net coarser than the preview's does for them. */
+const DRAW = { fineness: 3, toleranceC: 0.05, everyMin: 3 } as const;
+
 const NAMES: readonly (keyof Adjustment)[] = ['filmFactor', 'mediumShiftC', 'heatingFactor'];
 const NONE: Unknowns = { filmFactor: 0, mediumShiftC: 0, heatingFactor: 0 };
 
 /**
- * Runs the stages once for each draw of what is not known, on the preview: from the spreads alone before
+ * Runs the stages once for each draw of what is not known, on a coarse net: from the spreads alone before
  * the first reading, from the fit after it. A generator, so that a worker can tell its progress (the
  * value of each step, 0–1) and be stopped between draws. `random` gives even numbers in 0–1.
  */
@@ -40,7 +43,7 @@ export function* forecast(
   for (let draw = 0; draw < draws; draw++) {
     const adjustment = adjustmentOf(drawn(fit, random));
     const adjusted = stages.map((stage) => adjustStage(stage, adjustment));
-    const run = simulate(batch, adjusted, { tier: 'preview', everyMin: 2 });
+    const run = simulate(batch, adjusted, DRAW);
     if (run === null) return null;
     runs.push(run);
     yield (draw + 1) / draws;

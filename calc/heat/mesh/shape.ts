@@ -64,7 +64,7 @@ function drawn(shape: HeatShape, fineness: number, counts: Counts): Solid {
       return loaf(mean, baseWidthMm, widthMm, depthMm, baseLengthMm / lengthMm, fineness, counts);
     }
     case 'roof': {
-      const cell = (2 * inradius(shape.widthMm, shape.depthMm)) / fineness;
+      const cell = (ROOF_SHARE * 2 * inradius(shape.widthMm, shape.depthMm)) / fineness;
       const rows = evenCount(shape.depthMm / cell, 4);
       const section = roofSection(shape.widthMm / 1000, shape.depthMm / 1000, rows);
       return solidOf(section, { extrusion: 'lying', ...lengthwise(shape.lengthMm, cell, counts) });
@@ -74,7 +74,7 @@ function drawn(shape: HeatShape, fineness: number, counts: Counts): Solid {
       const full = shape.kind === 'cylinder';
       const radius = shape.diameterMm / 2000;
       const perRadius = fineness * DISC_SHARE;
-      const rings = count(perRadius, 3);
+      const rings = count(perRadius, 4);
       const section = discSection(
         {
           acrossRadius: radius,
@@ -102,6 +102,8 @@ function drawn(shape: HeatShape, fineness: number, counts: Counts): Solid {
 const LENGTHWISE = 2;
 /** A cube errs alike in three directions, and needs few nodes. */
 const CUBE_SHARE = 4 / 3;
+/** The way through a roof is the circle within it; its corners are warm and need less. */
+const ROOF_SHARE = 1.1;
 /** Rings of a disc or a half-disc for each cell of `fineness`. */
 const DISC_SHARE = 0.85;
 

@@ -75,6 +75,8 @@ export function flowOf(
     extraCapacity,
   );
 
+  /** m³ of food, and of food that would hold the heat of the metal on it, at each surface node. */
+  const held = new Float64Array(surface.length);
   const potential = new Float64Array(foodCount);
   const heat = new Float64Array(nodes);
   const tempC = new Float64Array(nodes);
@@ -120,7 +122,9 @@ export function flowOf(
       const place = ((state[i] as number) - first) * density;
       const index = place < 0 ? 0 : place > last ? last : place | 0;
       const low = tableC[index] as number;
-      tempC[i] = low + (place - index) * ((tableC[index + 1] as number) - low);
+      const rise = (tableC[index + 1] as number) - low;
+      tempC[i] = low + (place - index) * rise;
+      held[s] = (volumeM3[i] as number) + (extraCapacity[i] as number) * rise * density;
     }
     for (let i = foodCount; i < nodes; i++) tempC[i] = state[i] as number;
     for (let link = 0; link < linkA.length; link++) {
@@ -154,9 +158,7 @@ export function flowOf(
     for (let i = 0; i < foodCount; i++) into[i] = (heat[i] as number) * (inverseVolume[i] as number);
     for (let s = 0; s < surface.length; s++) {
       const i = surface[s] as number;
-      const extra = extraCapacity[i] as number;
-      if (extra > 0)
-        into[i] = (heat[i] as number) / ((volumeM3[i] as number) + extra * slopeAt(state[i] as number));
+      into[i] = (heat[i] as number) / (held[s] as number);
     }
     for (let i = 0; i < shellCount; i++)
       into[foodCount + i] = (heat[foodCount + i] as number) / (shellCapacity[i] as number);

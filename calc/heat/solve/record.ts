@@ -69,22 +69,15 @@ interface Reading {
   readonly bathC: number;
 }
 
-/** A value and its slope at both ends of a step of `lengthS` seconds. */
-interface Ends {
-  readonly before: number;
-  readonly after: number;
-  readonly slopeBefore: number;
-  readonly slopeAfter: number;
-}
-
-/** The cubic through values and slopes at both ends of a step, at a share of it. */
-function cubicAt({ before, after, slopeBefore, slopeAfter }: Ends, share: number, lengthS: number): number {
+/** Weights of the values and slopes at both ends of a step of `lengthS` seconds, at a share of it. */
+function cubicWeights(share: number, lengthS: number): [number, number, number, number] {
   const rest = 1 - share;
-  return (
-    rest * rest * (1 + 2 * share) * before +
-    share * share * (3 - 2 * share) * after +
-    share * rest * lengthS * (rest * slopeBefore - share * slopeAfter)
-  );
+  return [
+    rest * rest * (1 + 2 * share),
+    share * share * (3 - 2 * share),
+    share * rest * rest * lengthS,
+    -share * share * rest * lengthS,
+  ];
 }
 
 /** Collects the curves, pictures and stage ends of a run. Values are blended from both nets. */
@@ -145,20 +138,19 @@ export function recorderOf(
       slopeAfter: meanOf(rate),
     };
     const shareAt = (s: number) => (lastStepS > 0 ? (s - from) / lastStepS : 1);
-    const cubic = (share: number) => (i: number) =>
-      cubicAt(
-        {
-          before: at(before, i),
-          after: at(state, i),
-          slopeBefore: at(beforeRate, i),
-          slopeAfter: at(rate, i),
-        },
-        share,
-        lastStepS,
-      );
+    const cubic = (share: number) => {
+      const [w0, w1, s0, s1] = cubicWeights(share, lastStepS);
+      return (i: number) =>
+        w0 * (before[i] as number) +
+        w1 * (state[i] as number) +
+        s0 * (beforeRate[i] as number) +
+        s1 * (rate[i] as number);
+    };
     for (; nextS <= timeS; nextS += 60 * everyMin) {
       const share = shareAt(nextS);
-      addRow(nextS, read(cubic(share)), cubicAt(mean, share, lastStepS));
+      const [w0, w1, s0, s1] = cubicWeights(share, lastStepS);
+      const meanThen = w0 * mean.before + w1 * mean.after + s0 * mean.slopeBefore + s1 * mean.slopeAfter;
+      addRow(nextS, read(cubic(share)), meanThen);
     }
     for (; nextPictureS <= timeS; nextPictureS += 60 * pictureEveryMin) {
       addPicture(nextPictureS, cubic(shareAt(nextPictureS)));

@@ -40,8 +40,8 @@ export interface TierSettings {
 }
 
 export const TIERS: Readonly<Record<Tier, TierSettings>> = {
-  exact: { fineness: 6, toleranceC: 0.003 },
-  preview: { fineness: 4, toleranceC: 0.03 },
+  exact: { fineness: 6, toleranceC: 0.0015 },
+  preview: { fineness: 4, toleranceC: 0.01 },
 };
 
 /** A wall of more than this, conductivity × thickness in W/K, is metal: stoneware of 8 mm has 0.0104. */

@@ -43,26 +43,32 @@ export function evaporationKgM2S(
   return (bath.surfaceFilmWm2K / (AIR_HEAT_J_KGK * LEWIS ** (2 / 3))) * MOLAR_RATIO * Math.max(0, drive);
 }
 
-/** How fast the bath warms, K/s, in an oven at `ovenC` while the mould takes `loadW` from it. */
-export function bathRateKS(bath: OvenBath, ovenC: number, bathC: number, loadW: number): number {
-  const kelvin = (tempC: number) => tempC + 273.15;
-  const throughPan = bath.panFilmWm2K * bath.heatedPanM2 * (ovenC - bathC);
-  const radiation = WATER_EMISSIVITY * STEFAN_BOLTZMANN * (kelvin(ovenC) ** 4 - kelvin(bathC) ** 4);
-  const lost = bath.covered ? 0 : evaporationKgM2S(bathC, bath) * evaporationHeatJkg(bathC);
-  const onSurface = bath.freeWaterM2 * (bath.surfaceFilmWm2K * (ovenC - bathC) + radiation - lost);
-  const rate = (throughPan + onSurface - loadW) / ((bath.waterG / 1000) * WATER_HEAT_J_KGK);
-  const room = (boilingPointC(bath.pressureKPa) - bathC) / BOIL_EASE_C;
-  return rate > 0 && room < 1 ? rate * Math.max(0, room) : rate;
+/** How fast a bath warms, K/s, in an oven at `ovenC` while the mould takes `loadW` from it. */
+export type BathBalance = (ovenC: number, bathC: number, loadW: number) => number;
+
+export function bathBalance(bath: OvenBath): BathBalance {
+  const boilC = boilingPointC(bath.pressureKPa);
+  const heatJK = (bath.waterG / 1000) * WATER_HEAT_J_KGK;
+  const fourth = (tempC: number) => (tempC + 273.15) ** 4;
+  return (ovenC, bathC, loadW) => {
+    const throughPan = bath.panFilmWm2K * bath.heatedPanM2 * (ovenC - bathC);
+    const radiation = WATER_EMISSIVITY * STEFAN_BOLTZMANN * (fourth(ovenC) - fourth(bathC));
+    const lost = bath.covered ? 0 : evaporationKgM2S(bathC, bath) * evaporationHeatJkg(bathC);
+    const onSurface = bath.freeWaterM2 * (bath.surfaceFilmWm2K * (ovenC - bathC) + radiation - lost);
+    const rate = (throughPan + onSurface - loadW) / heatJK;
+    const room = (boilC - bathC) / BOIL_EASE_C;
+    return rate > 0 && room < 1 ? rate * Math.max(0, room) : rate;
+  };
 }
 
 /** Temperature an open bath settles at, °C; the boil when it would pass it. */
 export function bathEquilibriumC(bath: OvenBath, ovenC: number): number {
-  const boil = boilingPointC(bath.pressureKPa);
+  const balance = bathBalance(bath);
   let low = 0;
-  let high = Math.min(boil, Math.max(ovenC, 1));
+  let high = Math.min(boilingPointC(bath.pressureKPa), Math.max(ovenC, 1));
   for (let i = 0; i < 50; i++) {
     const middle = (low + high) / 2;
-    if (bathRateKS(bath, ovenC, middle, 0) > 0) low = middle;
+    if (balance(ovenC, middle, 0) > 0) low = middle;
     else high = middle;
   }
   return high;

@@ -1,4 +1,4 @@
-export { bathEquilibriumC, bathRateKS, evaporationKgM2S, type OvenBath } from './bath.ts';
+export { type BathBalance, bathBalance, bathEquilibriumC, evaporationKgM2S, type OvenBath } from './bath.ts';
 export {
   airStage,
   bathStage,

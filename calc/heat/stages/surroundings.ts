@@ -1,6 +1,6 @@
 import type { Exchange, Surroundings } from '../solve/flow.ts';
 import type { Contact, Network } from '../solve/network.ts';
-import { bathRateKS } from './bath.ts';
+import { bathBalance } from './bath.ts';
 import { courseAt, type HeatStage, type Medium } from './stage.ts';
 
 /** Media are numbered: air, water, then one for each face with a medium of its own. */
@@ -43,11 +43,12 @@ export function surroundingsOf(network: Network, stage: HeatStage, startS: numbe
       if (into.length > WATER + 1 + index) into[WATER + 1 + index] = courseAt(medium.tempC, at);
     }
   };
+  const balance = bath?.kind === 'oven' ? bathBalance(bath.pan) : null;
   const bathRate =
-    bath?.kind === 'oven'
-      ? (timeS: number, bathC: number, loadW: number) =>
-          bathRateKS(bath.pan, courseAt(air.tempC, minutes(timeS)), bathC, loadW)
-      : null;
+    balance === null
+      ? null
+      : (timeS: number, bathC: number, loadW: number) =>
+          balance(courseAt(air.tempC, minutes(timeS)), bathC, loadW);
   return { exchanges, media, bathRate, bathMedium: WATER };
 }
 

@@ -1,6 +1,6 @@
 import {
+  bathBalance,
   bathEquilibriumC,
-  bathRateKS,
   boilingPointC,
   evaporationHeatJkg,
   evaporationKgM2S,
@@ -43,8 +43,9 @@ const SETTLED = {
 
 /** Warms a bath for some minutes in steps of a second. */
 function warmed(bath: OvenBath, ovenC: number, startC: number, minutes: number): number {
+  const balance = bathBalance(bath);
   let bathC = startC;
-  for (let s = 0; s < 60 * minutes; s++) bathC += bathRateKS(bath, ovenC, bathC, 0);
+  for (let s = 0; s < 60 * minutes; s++) bathC += balance(ovenC, bathC, 0);
   return bathC;
 }
 
