@@ -1,9 +1,9 @@
 import { defineConfig } from 'vitest/config';
 
-/** Tests of the built site in a real browser. `npm test -- browser` builds it and finds the browser first. */
+/** Tests of the built site, most of them in a real browser. `npm test -- browser` builds it and finds the browser first. */
 export default defineConfig({
   test: {
-    include: ['tests/site/**/*.test.ts'],
+    include: ['tests/site/**/*.test.ts', 'tests/content/built.test.ts'],
     globalSetup: ['tests/site/setup.ts'],
     testTimeout: 60_000,
     hookTimeout: 60_000,

@@ -4,7 +4,8 @@ export default defineConfig({
   oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
   test: {
     include: ['tests/**/*.test.{ts,tsx}'],
-    exclude: ['tests/site/**', 'node_modules/**'],
+    // Tests of the finished site run after a build, with vitest.browser.config.ts.
+    exclude: ['tests/site/**', 'tests/content/built.test.ts', 'node_modules/**'],
     testTimeout: 60_000,
   },
 });

@@ -74,7 +74,7 @@ export const CHECKS = /** @type {readonly Check[]} */ ([
   },
   {
     part: 'browser',
-    title: 'tests in a browser',
+    title: 'tests of the built site',
     run: async () => {
       await ensureBuilt();
       return vitest('browser', 'vitest.browser.config.ts', { [BROWSER_VARIABLE]: await findBrowser() });
