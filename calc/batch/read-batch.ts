@@ -1,6 +1,6 @@
 import * as v from 'valibot';
 import { BATCH_SCHEMA, type Batch } from './record.ts';
-import { batchSchema } from './schema.ts';
+import { batchSchema } from './schema/index.ts';
 
 /** What came of reading a stored or imported record. */
 export type ReadBatch =

@@ -1,9 +1,16 @@
+import type { BlendSlice } from '../blend/index.ts';
+import type { BrineSlice } from '../brine/index.ts';
 import type { CureSlice } from '../cure/index.ts';
+import type { DryCureSlice } from '../dry-cure/index.ts';
+import type { DryingSlice } from '../drying/index.ts';
 import type { FormulaSlice } from '../formula/index.ts';
 import type { MouldSlice } from '../mould/index.ts';
+import type { PlanSlice } from '../plan/index.ts';
 import type { PressSlice } from '../press/index.ts';
 import type { ProcessSlice } from '../process/index.ts';
 import type { Entry } from '../quantities/index.ts';
+import type { SlicingSlice } from '../slicing/index.ts';
+import type { YieldSlice } from '../yield/index.ts';
 
 /** The version this code writes. Older records are migrated, newer ones refused. */
 export const BATCH_SCHEMA = 1;
@@ -53,8 +60,22 @@ export interface IssuedAssessment {
   figures: Readonly<Record<string, number | null>>;
 }
 
+/**
+ * Slices a batch need not have: each is begun by its own worksheet. Without it the subject has simply not been
+ * worked on.
+ */
+export interface OptionalSlices {
+  plan?: PlanSlice;
+  yield?: YieldSlice;
+  blend?: BlendSlice;
+  slicing?: SlicingSlice;
+  dryCure?: DryCureSlice;
+  brine?: BrineSlice;
+  drying?: DryingSlice;
+}
+
 /** One batch as one plain record: what a person entered or measured, nothing derived but `issued`. */
-export interface Batch {
+export interface Batch extends OptionalSlices {
   schema: typeof BATCH_SCHEMA;
   id: string;
   /** An invented example: marked on every screen and sheet. */

@@ -1,10 +1,11 @@
 import type { Batch } from '@larderwright/calc/batch';
 import { markSaved } from './autosave.ts';
 import { newId, nowIso } from './clock.ts';
-import { $batch, $life, $notice, emptyBatch } from './store.ts';
+import { $batch, $life, $notice, emptyBatch, withSlices } from './store.ts';
 
 /** Puts a batch on the bench without saving it again. */
-function show(batch: Batch): void {
+function show(stored: Batch): void {
+  const batch = withSlices(stored);
   markSaved(batch);
   $batch.set(batch);
   $life.set('open');

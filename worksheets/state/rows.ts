@@ -55,7 +55,9 @@ export function removeRow(list: string, id: string, label: string): void {
 export function putBack(): void {
   const removed = $removed.get();
   if (!removed || removed.batchId !== $batch.get().id) return;
-  addRow(removed.list, removed.row, removed.index);
+  // The batch may have been set back meanwhile, and the row with it: one row never stands twice.
+  const isBack = rowsAt($batch.get(), removed.list).some(({ id }) => id === removed.row.id);
+  if (!isBack) addRow(removed.list, removed.row, removed.index);
   $removed.set(null);
 }
 

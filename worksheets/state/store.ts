@@ -1,4 +1,4 @@
-import type { Batch } from '@larderwright/calc/batch';
+import type { Batch, OptionalSlices } from '@larderwright/calc/batch';
 import { newBatch } from '@larderwright/calc/batch';
 import type { Entry } from '@larderwright/calc/quantities';
 import { atom } from 'nanostores';
@@ -26,6 +26,26 @@ export interface Notice {
   detail: string;
 }
 export const $notice = atom<Notice | null>(null);
+
+type SliceName = keyof OptionalSlices;
+const makers = new Map<SliceName, () => unknown>();
+
+/** A batch with the slices of the page's worksheets begun, where it had none. */
+export function withSlices(batch: Batch): Batch {
+  const missing = [...makers].filter(([name]) => batch[name] === undefined);
+  if (missing.length === 0) return batch;
+  return { ...batch, ...Object.fromEntries(missing.map(([name, make]) => [name, make()])) };
+}
+
+/**
+ * Begins an optional slice on every batch this page shows. Called once at the top of a worksheet's module,
+ * on the server and in the browser alike, so that both render the same fields.
+ */
+export function provideSlice<Name extends SliceName>(name: Name, make: () => NonNullable<Batch[Name]>): void {
+  makers.set(name, make);
+  Object.assign(emptyBatch, { [name]: emptyBatch[name] ?? make() });
+  $batch.set(withSlices($batch.get()));
+}
 
 /** Changes the batch. The first edit of an empty page begins a record of its own. */
 export function edit(change: (batch: Batch) => Batch): void {

@@ -1,23 +1,6 @@
 import * as v from 'valibot';
-import { UNITS, type Unit } from '../quantities/index.ts';
-import { BATCH_SCHEMA, type Batch } from './record.ts';
-
-/** Longest text a field of a record may hold. Longer is damage or an attack, not a note. */
-const MAX_TEXT = 20_000;
-/** Most rows any list of a record may hold: a logger reading every second for a day and more. */
-const MAX_ROWS = 120_000;
-
-const text = v.pipe(v.string(), v.maxLength(MAX_TEXT));
-const stamp = v.nullable(text);
-const list = <T extends v.GenericSchema>(item: T) => v.pipe(v.array(item), v.maxLength(MAX_ROWS));
-
-const units = Object.keys(UNITS) as Unit[];
-
-const entry = v.strictObject({
-  text,
-  unit: v.picklist(units),
-  origin: v.picklist(['entered', 'default'] as const),
-});
+import { BATCH_SCHEMA, type Batch } from '../record.ts';
+import { entry, list, stamp, text } from './shared.ts';
 
 const formulaLine = v.strictObject({
   id: text,

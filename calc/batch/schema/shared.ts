@@ -1,0 +1,19 @@
+import * as v from 'valibot';
+import { UNITS, type Unit } from '../../quantities/index.ts';
+
+/** Longest text a field of a record may hold. Longer is damage or an attack, not a note. */
+const MAX_TEXT = 20_000;
+/** Most rows any list of a record may hold: a logger reading every second for a day and more. */
+const MAX_ROWS = 120_000;
+
+export const text = v.pipe(v.string(), v.maxLength(MAX_TEXT));
+/** A text that may be absent: a moment, an id. */
+export const stamp = v.nullable(text);
+export const list = <T extends v.GenericSchema>(item: T) => v.pipe(v.array(item), v.maxLength(MAX_ROWS));
+
+/** A number field as a person left it. */
+export const entry = v.strictObject({
+  text,
+  unit: v.picklist(Object.keys(UNITS) as Unit[]),
+  origin: v.picklist(['entered', 'default'] as const),
+});
