@@ -38,11 +38,16 @@ const SLAB_REACH_M = 1;
  * the length are `LENGTHWISE` times longer. `refine` cuts each of those cells that many times each way.
  */
 export function solidOfShape(shape: HeatShape, fineness: number, refine: 1 | 2 = 1): Solid {
-  const count = (wanted: number, least: number) => refine * Math.max(least, Math.round(wanted));
+  const count = (wanted: number, least: number) =>
+    refine * Math.min(MOST_CELLS, Math.max(least, Math.round(wanted)));
   /** Even, so that a node lies at mid-height. */
-  const evenCount = (wanted: number, least: number) => refine * Math.max(least, 2 * Math.round(wanted / 2));
+  const evenCount = (wanted: number, least: number) =>
+    refine * Math.min(MOST_CELLS, Math.max(least, 2 * Math.round(wanted / 2)));
   return drawn(shape, fineness, { count, evenCount });
 }
+
+/** However long or flat a body is, no more cells than this lie along one way. */
+const MOST_CELLS = 40;
 
 interface Counts {
   readonly count: (wanted: number, least: number) => number;

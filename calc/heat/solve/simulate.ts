@@ -1,22 +1,15 @@
-import { type Face, type HeatShape, solidOfShape } from '../mesh/index.ts';
-import { type EnthalpyTable, enthalpyOf, enthalpyTable, type Material } from '../properties/index.ts';
+import { solidOfShape } from '../mesh/index.ts';
+import { type EnthalpyTable, enthalpyOf, enthalpyTable } from '../properties/index.ts';
 import { courseAt, type HeatStage } from '../stages/index.ts';
 import { surroundingsOf } from '../stages/surroundings.ts';
+import type { BatchThermal } from './batch-thermal.ts';
 import { coreOf } from './centre-line.ts';
 import { flowOf } from './flow.ts';
 import { both, halves, joined, joinFlows, type Pair } from './nets.ts';
-import { type Coating, type Layer, type Network, networkOf } from './network.ts';
+import { type Coating, type Network, networkOf } from './network.ts';
 import { type HeatRun, recorderOf } from './record.ts';
+import { soundBatch, soundStage } from './sound.ts';
 import { type Stepper, stepperOf } from './step.ts';
-
-/** What is simulated: a body of food, its coatings, and the temperature it starts at throughout. */
-export interface BatchThermal {
-  readonly shape: HeatShape;
-  readonly material: Material;
-  /** Layers from the food outward. Faces left out are bare. */
-  readonly layers?: Partial<Readonly<Record<Face, readonly Layer[]>>>;
-  readonly startC: number;
-}
 
 /** `exact` is what plans and sheets show; `preview` answers a slider. */
 export type Tier = 'exact' | 'preview';
@@ -55,14 +48,14 @@ const LANDING_C = 2e-4;
 
 /**
  * Runs a body through its stages, the whole field handed from each to the next.
- * Null when a measure, a temperature or a time is not a positive or finite number it must be.
+ * Null when a measure, a film, a temperature or a time is not a number that can be computed with.
  */
 export function simulate(
   batch: BatchThermal,
   stages: readonly HeatStage[],
   options: SimulateOptions = {},
 ): HeatRun | null {
-  if (!soundShape(batch.shape) || !Number.isFinite(batch.startC) || !stages.every(soundStage)) return null;
+  if (!soundBatch(batch) || !stages.every(soundStage)) return null;
   const settings = TIERS[options.tier ?? 'exact'];
   const { toleranceC = settings.toleranceC, fixedStepS } = options;
   const fineness =
@@ -172,19 +165,4 @@ function weightsOf({ foodCount, shellCount, chains }: Network, withBath: boolean
 function coatingOf({ layers = {} }: BatchThermal): Coating {
   const { bottom = [], side = [], top = [], end = [] } = layers;
   return { bottom, side, top, end };
-}
-
-const positive = (value: number) => Number.isFinite(value) && value > 0;
-
-function soundShape(shape: HeatShape): boolean {
-  return Object.entries(shape).every(
-    ([name, value]) => name === 'kind' || (typeof value === 'number' && positive(value)),
-  );
-}
-
-function soundStage({ end, air, water }: HeatStage): boolean {
-  const minutes = end.when === 'time' ? end.minutes : end.mostMin;
-  const sound =
-    Number.isFinite(minutes) && minutes >= 0 && air.filmWm2K >= 0 && Number.isFinite(air.filmWm2K);
-  return sound && (water === undefined || (positive(water.filmWm2K) && Number.isFinite(water.levelMm)));
 }
