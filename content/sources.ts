@@ -65,6 +65,14 @@ export const WORD_SOURCES = {
     mark: 'memory',
     note: 'Of these, only the cooling methods of 3-501.15 were read, in a state text that repeats them.',
   },
+  'anz-2-4-hour-guide': {
+    title: 'Safe Food Australia: the 2-hour and 4-hour guideline for potentially hazardous food',
+    issuer: 'Food Standards Australia New Zealand',
+    edition: 'undated',
+    reviewed: REVIEWED,
+    mark: 'memory',
+    note: NOT_READ,
+  },
   'pregnancy-advice': {
     title: 'Advice on diet in pregnancy: pâté, liver, raw and cured meat',
     issuer: 'national health services',

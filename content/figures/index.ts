@@ -1,3 +1,4 @@
+import { benchFigures } from './bench.ts';
 import { chillFigures } from './chill.ts';
 import { cookFigures } from './cook.ts';
 import { cureFigures } from './cure.ts';
@@ -13,6 +14,7 @@ const REGISTER = {
   ...cookFigures,
   ...chillFigures,
   ...handlingFigures,
+  ...benchFigures,
 } as const;
 
 export type FigureId = keyof typeof REGISTER;
