@@ -143,7 +143,9 @@ describe('the lines', () => {
     const before = await names(page);
     await page.getByRole('button', { name: `Remove: ${before[1]}` }).click();
     await expect.poll(async () => (await names(page)).length).toBe(before.length - 1);
-    await expect.poll(() => page.evaluate(() => document.activeElement?.textContent)).toBe('Put it back');
+    await expect
+      .poll(() => page.evaluate(() => document.activeElement?.getAttribute('aria-label')))
+      .toBe(`Put it back: ${before[1]}`);
     await page.keyboard.press('Enter');
     await expect.poll(() => names(page)).toEqual(before);
     expect(visit.problems).toEqual([]);

@@ -24,7 +24,7 @@ export default function BatchFormula({ links }: { links: SiteLinks }) {
     <WorksheetFrame links={links}>
       <section aria-labelledby="the-batch">
         <h2 id="the-batch">The batch</h2>
-        <div class="fields">
+        <div class="fields fields-first-wide">
           <TextField path="product.name" label="Product" />
           <TextField path="product.batchNo" label="Batch number" />
           <TextField path="product.kitchen" label="Kitchen" />

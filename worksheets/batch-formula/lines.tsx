@@ -1,4 +1,5 @@
 import type { FormulaLine } from '@larderwright/calc/formula';
+import { Fragment } from 'preact';
 import { useState } from 'preact/hooks';
 import { RemovedRowLine } from '../parts/row-tools.tsx';
 import { useAt, useShared } from '../state/use-shared.ts';
@@ -33,19 +34,21 @@ export function Lines() {
           </div>
           <ol class="mix-lines">
             {lines.map((line, place) => (
-              <LineRow
-                key={line.id}
-                line={line}
-                place={place}
-                last={place === lines.length - 1}
-                mix={planOf(line.id)}
-                figures={ready?.figures.get(line.id) ?? ''}
-                findings={findings}
-                isNew={line.id === newest}
-              />
+              <Fragment key={line.id}>
+                <RemovedRowLine list="formula.lines" place={place} as="li" />
+                <LineRow
+                  line={line}
+                  place={place}
+                  last={place === lines.length - 1}
+                  mix={planOf(line.id)}
+                  figures={ready?.figures.get(line.id) ?? ''}
+                  findings={findings}
+                  isNew={line.id === newest}
+                />
+              </Fragment>
             ))}
+            <RemovedRowLine list="formula.lines" place={lines.length} as="li" />
           </ol>
-          <RemovedRowLine list="formula.lines" />
         </>
       ) : (
         <div class="weighed-lines">

@@ -69,8 +69,8 @@ export function Scaling() {
       )}
       <div class="removed-row" role="status">
         {undoable ? (
-          <p>
-            The formula was scaled.{' '}
+          <>
+            <span>The formula was scaled.</span>
             <button
               ref={undo}
               type="button"
@@ -81,7 +81,7 @@ export function Scaling() {
             >
               Put the old weights back
             </button>
-          </p>
+          </>
         ) : null}
       </div>
     </>

@@ -1,4 +1,5 @@
 import type { MouldItem } from '@larderwright/calc/mould';
+import { Fragment } from 'preact';
 import { RemovedRowLine } from '../parts/row-tools.tsx';
 import { useAt, useShared } from '../state/use-shared.ts';
 import { $mould } from './computed.ts';
@@ -12,16 +13,18 @@ export function MouldList() {
   return (
     <>
       {moulds.map((mould, place) => (
-        <MouldSection
-          key={mould.id}
-          mould={mould}
-          place={place}
-          last={place === moulds.length - 1}
-          fill={ready?.values.moulds.find((fill) => fill.id === mould.id) ?? null}
-          findings={ready?.findings ?? []}
-        />
+        <Fragment key={mould.id}>
+          <RemovedRowLine list="mould.moulds" place={place} />
+          <MouldSection
+            mould={mould}
+            place={place}
+            last={place === moulds.length - 1}
+            fill={ready?.values.moulds.find((fill) => fill.id === mould.id) ?? null}
+            findings={ready?.findings ?? []}
+          />
+        </Fragment>
       ))}
-      <RemovedRowLine list="mould.moulds" />
+      <RemovedRowLine list="mould.moulds" place={moulds.length} />
     </>
   );
 }

@@ -171,7 +171,7 @@ export function dayWords(date: string): string {
 }
 
 /**
- * A length of time in words: `45 s`, `17 min`, `2 h`, `1 h 08 min`. Whole seconds below two minutes, else whole
+ * A length of time in words: `45 s`, `17 min`, `2 h`, `1 h 08 min`, `5 days`. Whole seconds below two minutes, else whole
  * minutes, rounded the way the caller names: up for what is still needed or was taken, down for what counts.
  */
 export function durationWords(minutes: number, rounding: 'up' | 'down'): string {
@@ -186,5 +186,6 @@ export function durationWords(minutes: number, rounding: 'up' | 'down'): string 
   const whole = tidy(minutes);
   const hours = Math.floor(whole / 60);
   if (hours === 0) return `${whole} min`;
+  if (hours >= 72) return `${round(minutes / 1440)} days`;
   return whole % 60 === 0 ? `${hours} h` : `${hours} h ${two(whole % 60)} min`;
 }

@@ -58,6 +58,11 @@ export function ComboBox(props: ComboBoxProps) {
     if (chosen) list.current?.children[active]?.scrollIntoView({ block: 'nearest' });
   }, [chosen, active]);
 
+  // On a phone the list would open below the edge of the screen.
+  useEffect(() => {
+    if (open) list.current?.parentElement?.scrollIntoView({ block: 'nearest' });
+  }, [open]);
+
   const pick = (option: ComboOption) => {
     setOpen(false);
     setActive(-1);

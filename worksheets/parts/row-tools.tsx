@@ -1,7 +1,7 @@
 import { useEffect, useRef } from 'preact/hooks';
 import { $removed, moveRow, putBack, removeRow } from '../state/rows.ts';
 import { $batch } from '../state/store.ts';
-import { useShared } from '../state/use-shared.ts';
+import { useAt, useShared } from '../state/use-shared.ts';
 
 interface RowToolsProps {
   /** Path of the list. */
@@ -56,26 +56,39 @@ export function RowTools({ list, id, label, first, last }: RowToolsProps) {
   );
 }
 
-/** Stands under a list: says which row was taken out and puts it back. */
-export function RemovedRowLine({ list }: { list: string }) {
+interface RemovedRowLineProps {
+  list: string;
+  /** Row before which this line stands, the length of the list for the end. Left out: it stands for all. */
+  place?: number;
+  /** Inside an ordered list it is an item. */
+  as?: 'li' | 'div';
+}
+
+/** Stands where a row was taken out, says which, and puts it back. */
+export function RemovedRowLine({ list, place, as: Box = 'div' }: RemovedRowLineProps) {
   const removed = useShared($removed);
   const batchId = useShared($batch).id;
+  const rows = useAt(list) as readonly { id: string }[];
   const button = useRef<HTMLButtonElement>(null);
-  const here = removed?.list === list && removed.batchId === batchId ? removed : null;
+  const here =
+    removed?.list === list &&
+    removed.batchId === batchId &&
+    (place === undefined || Math.min(removed.index, rows.length) === place) &&
+    !rows.some(({ id }) => id === removed.row.id)
+      ? removed
+      : null;
   // The pressed button went with its row: without this the keyboard would start again at the top of the page.
   useEffect(() => {
     if (here) button.current?.focus();
   }, [here]);
-  return (
-    <div class="removed-row" role="status">
-      {here ? (
-        <p>
-          Taken out: <strong>{here.label}</strong>.{' '}
-          <button ref={button} type="button" onClick={putBack}>
-            Put it back
-          </button>
-        </p>
-      ) : null}
-    </div>
-  );
+  return here ? (
+    <Box class="removed-row">
+      <span>
+        Taken out: <strong>{here.label}</strong>
+      </span>
+      <button ref={button} type="button" aria-label={`Put it back: ${here.label}`} onClick={putBack}>
+        Put it back
+      </button>
+    </Box>
+  ) : null;
 }

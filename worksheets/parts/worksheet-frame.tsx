@@ -25,7 +25,12 @@ export function WorksheetFrame({ links, children }: { links: SiteLinks; children
               <>
                 Batch on the bench: <strong>{name}</strong>
                 {batch.product.batchNo ? ` · ${batch.product.batchNo}` : null}
-                {demo ? <span class="demo-mark"> DEMO, invented</span> : null}
+                {demo ? (
+                  <>
+                    {' '}
+                    <span class="demo-mark">DEMO, invented</span>
+                  </>
+                ) : null}
               </>
             ) : life === 'waking' ? (
               'Looking for the batch on this device …'

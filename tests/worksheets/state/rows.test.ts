@@ -52,6 +52,15 @@ describe('rows of a list', () => {
     expect(ids()).toEqual(['b', 'c']);
   });
 
+  test('stands only once when the batch was set back meanwhile', () => {
+    const whole = $batch.get();
+    removeRow(LIST, 'b', 'b');
+    $batch.set(whole);
+    putBack();
+    expect(ids()).toEqual(['a', 'b', 'c']);
+    expect($removed.get()).toBeNull();
+  });
+
   test('is never put into another batch', () => {
     removeRow(LIST, 'b', 'b');
     $batch.set({ ...$batch.get(), id: 'another' });
