@@ -1,5 +1,5 @@
 import type { EnthalpyTable } from '../properties/index.ts';
-import type { Network } from './network.ts';
+import type { Frame } from './frame.ts';
 import { type Spreading, spreadingOf } from './spreading.ts';
 
 /** Heat exchange of one contact with one medium. */
@@ -36,7 +36,7 @@ export interface Flow {
 
 /** `as number` below: the loops stay within arrays whose lengths are fixed above them. */
 export function flowOf(
-  network: Network,
+  { network, ...frame }: Frame,
   table: EnthalpyTable,
   { exchanges, media, bathRate, bathMedium }: Surroundings,
 ): Flow {
@@ -51,30 +51,18 @@ export function flowOf(
     linkConductance,
     chains,
   } = network;
-  const { section, perLayer, layers, layerThickness, layerPlace, stretch, volumeM3, copies } = solid;
+  const { section, perLayer, layers, layerThickness, layerPlace, volumeM3, copies } = solid;
   const nodes = foodCount + shellCount;
   const bathIndex = nodes;
   const heatIndex = nodes + 1;
   const { edgeA, edgeB } = section;
   const edgeCount = edgeA.length;
-  const edgeGeometry = section.edgeWeight.map(
-    (weight, edge) =>
-      (weight * ((stretch[edgeA[edge] as number] as number) + (stretch[edgeB[edge] as number] as number))) /
-      2,
-  );
-  const alongGeometry = section.area.map((area, i) => area / (stretch[i] as number));
-  const inverseVolume = volumeM3.map((volume) => 1 / volume);
+  const { edgeGeometry, alongGeometry, inverseVolume, shapeSum, fastestShape, surface } = frame;
 
   const exchangeNode = Int32Array.from(exchanges, ({ node }) => node);
   const exchangeMedium = Int32Array.from(exchanges, ({ medium }) => medium);
   const exchangeConductance = Float64Array.from(exchanges, ({ conductance }) => conductance);
   const mediaC = new Float64Array(1 + Math.max(0, ...exchangeMedium));
-  const surface = surfaceNodes(
-    foodCount,
-    [exchangeNode, linkA, linkB, ...chains.map(({ nodes: along }) => along)],
-    extraCapacity,
-  );
-
   /** m³ of food, and of food that would hold the heat of the metal on it, at each surface node. */
   const held = new Float64Array(surface.length);
   const potential = new Float64Array(foodCount);
@@ -173,29 +161,10 @@ export function flowOf(
     return ((tableC[index + 1] as number) - (tableC[index] as number)) * density;
   }
 
-  const bounds = geometricBounds();
+  const bounds = outerBounds();
 
-  /** Sums of what meets at each node: conduction shape factors, and conductances to the shell and outside. */
-  function geometricBounds() {
-    const shape = new Float64Array(foodCount);
-    for (let layer = 0; layer < layers; layer++) {
-      for (let edge = 0; edge < edgeCount; edge++) {
-        const weight = Math.abs(edgeGeometry[edge] as number) * (layerThickness[layer] as number);
-        const a = layer * perLayer + (edgeA[edge] as number);
-        const b = layer * perLayer + (edgeB[edge] as number);
-        shape[a] = (shape[a] as number) + weight;
-        shape[b] = (shape[b] as number) + weight;
-      }
-    }
-    for (let layer = 1; layer < layers; layer++) {
-      const gap = (layerPlace[layer] as number) - (layerPlace[layer - 1] as number);
-      for (let i = 0; i < perLayer; i++) {
-        const weight = (alongGeometry[i] as number) / gap;
-        const [a, b] = [(layer - 1) * perLayer + i, layer * perLayer + i];
-        shape[a] = (shape[a] as number) + weight;
-        shape[b] = (shape[b] as number) + weight;
-      }
-    }
+  /** Conductances to shell and outside that meet at each node, W/K, and the fastest shell node, 1/s. */
+  function outerBounds() {
     const outer = new Float64Array(nodes);
     for (const [e, node] of exchangeNode.entries()) {
       outer[node] = (outer[node] as number) + (exchangeConductance[e] as number);
@@ -205,14 +174,11 @@ export function flowOf(
       for (const node of [a, b])
         outer[node] = (outer[node] as number) + 2 * (linkConductance[link] as number);
     }
-    let inside = 0;
-    for (let i = 0; i < foodCount; i++)
-      inside = Math.max(inside, (2 * (shape[i] as number)) / (volumeM3[i] as number));
     let shell = 0;
     for (let i = 0; i < shellCount; i++) {
       shell = Math.max(shell, (outer[foodCount + i] as number) / (shellCapacity[i] as number));
     }
-    return { shape, outer, inside, shell };
+    return { outer, shell };
   }
 
   function fastestRate(state: Float64Array): number {
@@ -224,13 +190,12 @@ export function flowOf(
       if (enthalpy > hottest) hottest = enthalpy;
     }
     const diffusivity = fastestDiffusivity(coldest, hottest);
-    let rate = Math.max(bounds.shell, diffusivity * bounds.inside, bathAnswer(state[bathIndex] as number));
+    let rate = Math.max(bounds.shell, diffusivity * fastestShape, bathAnswer(state[bathIndex] as number));
     for (let s = 0; s < surface.length; s++) {
       const i = surface[s] as number;
       const slope = slopeAt(state[i] as number);
       const held = (volumeM3[i] as number) + (extraCapacity[i] as number) * slope;
-      const own =
-        (2 * diffusivity * (bounds.shape[i] as number) + slope * (bounds.outer[i] as number)) / held;
+      const own = (2 * diffusivity * (shapeSum[i] as number) + slope * (bounds.outer[i] as number)) / held;
       if (own > rate) rate = own;
     }
     return rate;
@@ -274,15 +239,3 @@ export function flowOf(
 const BATH_NUDGE_C = 0.02;
 /** About 1 °C of unfrozen food, J/m³. */
 const MARGIN_J_M3 = 3.6e6;
-
-/** Food nodes whose temperature is needed: they meet the outside or a layer. */
-function surfaceNodes(
-  foodCount: number,
-  lists: readonly Int32Array[],
-  extraCapacity: Float64Array,
-): Int32Array {
-  const wanted = new Set<number>();
-  for (const list of lists) for (const node of list) if (node < foodCount) wanted.add(node);
-  for (const [node, extra] of extraCapacity.entries()) if (extra > 0) wanted.add(node);
-  return Int32Array.from(wanted).sort();
-}

@@ -55,7 +55,7 @@ export interface HeatRun {
 }
 
 export interface RecordOptions {
-  readonly everyMin?: number;
+  readonly everyMin: number;
   readonly pictureEveryMin?: number;
 }
 
@@ -87,7 +87,7 @@ export function recorderOf(
   start: Float64Array,
   options: RecordOptions,
 ) {
-  const { everyMin = 1, pictureEveryMin = Number.POSITIVE_INFINITY } = options;
+  const { everyMin, pictureEveryMin = Number.POSITIVE_INFINITY } = options;
   const { fine } = nets;
   const fineSize = fine.foodCount + fine.shellCount + 2;
   const readers = { fine: readerOf(fine, table, 0), coarse: readerOf(nets.coarse, table, fineSize) };

@@ -5,6 +5,7 @@ import { surroundingsOf } from '../stages/surroundings.ts';
 import type { BatchThermal } from './batch-thermal.ts';
 import { coreOf } from './centre-line.ts';
 import { flowOf } from './flow.ts';
+import { type Frame, frameOf } from './frame.ts';
 import { both, halves, joined, joinFlows, type Pair } from './nets.ts';
 import { type Coating, type Network, networkOf } from './network.ts';
 import { type HeatRun, recorderOf } from './record.ts';
@@ -16,7 +17,7 @@ export type Tier = 'exact' | 'preview';
 
 export interface SimulateOptions {
   readonly tier?: Tier;
-  /** Minutes between the points of the curves. */
+  /** Minutes between the points of the curves: 1 unless told, 3 in the preview. */
   readonly everyMin?: number;
   /** Minutes between the pictures of the section. Without it only the start and the stage ends are kept. */
   readonly pictureEveryMin?: number;
@@ -62,21 +63,21 @@ export function simulate(
     options.fineness ??
     Math.round(settings.fineness * (isTempered(batch, stages) ? TEMPERING_REFINEMENT : 1));
   const table = enthalpyTable(batch.material);
-  const coating = coatingOf(batch);
-  const nets: Pair<Network> = {
-    fine: networkOf(solidOfShape(batch.shape, fineness, 2), coating),
-    coarse: networkOf(solidOfShape(batch.shape, fineness, 1), coating),
-  };
+  const frames = framesOf(batch, fineness);
+  const nets = both(frames, ({ network }) => network);
   const fineSize = sizeOf(nets.fine);
   let state = joined(both(nets, (net) => startState(net, table, batch.startC)));
-  const recorder = recorderOf(nets, table, state, options);
+  const everyMin = options.everyMin ?? (options.tier === 'preview' ? 3 : 1);
+  const recorder = recorderOf(nets, table, state, { ...options, everyMin });
   let timeS = 0;
   for (const [index, stage] of stages.entries()) {
     const bath = stage.water?.bath;
     const parts = halves(state, fineSize);
     if (bath?.kind === 'oven')
       both(parts, (part) => part.fill(bath.startC, part.length - 2, part.length - 1));
-    const flow = joinFlows(both(nets, (net) => flowOf(net, table, surroundingsOf(net, stage, timeS))));
+    const flow = joinFlows(
+      both(frames, (frame) => flowOf(frame, table, surroundingsOf(frame.network, stage, timeS))),
+    );
     const stepper = stepperOf(flow, timeS, state, {
       toleranceC: fixedStepS === undefined ? toleranceC : Number.POSITIVE_INFINITY,
       weights: joined(both(nets, (net) => weightsOf(net, bath?.kind === 'oven'))),
@@ -90,6 +91,23 @@ export function simulate(
     recorder.stageEnd(index, stepper.march, reached);
   }
   return recorder.finish();
+}
+
+const known = new WeakMap<BatchThermal, Map<number, Pair<Frame>>>();
+
+/** Both nets of a batch. The same batch object is netted once for each fineness. */
+function framesOf(batch: BatchThermal, fineness: number): Pair<Frame> {
+  const ofBatch = known.get(batch) ?? new Map<number, Pair<Frame>>();
+  known.set(batch, ofBatch);
+  const netted = ofBatch.get(fineness);
+  if (netted !== undefined) return netted;
+  const coating = coatingOf(batch);
+  const frames = {
+    fine: frameOf(networkOf(solidOfShape(batch.shape, fineness, 2), coating)),
+    coarse: frameOf(networkOf(solidOfShape(batch.shape, fineness, 1), coating)),
+  };
+  ofBatch.set(fineness, frames);
+  return frames;
 }
 
 /** Reads the slowest spot of the middle line off a joint state, °C. */
