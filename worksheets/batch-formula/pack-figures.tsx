@@ -32,7 +32,7 @@ export function PackFigures({ line, findings }: { line: FormulaLine; findings: r
     if (wanted && box.current) box.current.open = true;
   }, [wanted]);
   return (
-    <details ref={box} class="pack">
+    <details ref={box} class="pack" data-written={isDeclared(line) ? '' : undefined}>
       <summary>{isDeclared(line) ? 'Pack figures, written' : 'Pack figures'}</summary>
       <div class="fields">
         {FIGURES.map(({ field, label }) => (
