@@ -28,6 +28,7 @@ const SHORT: Readonly<Partial<Record<SourceId, string>>> = {
 /** Where a line's composition comes from, as it stands under the name. */
 export function figuresText(line: FormulaLine, table: CompositionTable): string {
   if (line.part === 'curing-salt') return 'Its figures come from the pack alone.';
+  if (Object.values(line.declared).every(({ text }) => text.trim() !== '')) return 'Figures: by the pack';
   if (line.ingredientId === null) {
     if (line.name.trim() === '') return '';
     return line.part === 'salt'

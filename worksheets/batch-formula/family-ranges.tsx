@@ -1,48 +1,10 @@
-import { type Band, type Family, familyOf, type Mix } from '@larderwright/calc/formula';
+import { familyOf, type NamedShare } from '@larderwright/calc/formula';
 import { fixedText } from '@larderwright/calc/quantities';
+import { sourceOf } from '@larderwright/calc/sources';
 import { FigureTable } from '../parts/figure-table.tsx';
-import { percentText } from '../parts/number-text.ts';
 import { useAt, useShared } from '../state/use-shared.ts';
-import { PART_NAMES } from '../words/line-parts.ts';
 import { $formula } from './computed.ts';
-
-const bandText = ({ min, max, usual }: Band) =>
-  `${fixedText(min * 100, 1)}–${fixedText(max * 100, 1)} %${usual === undefined ? '' : `, often ${fixedText(usual * 100, 2)} %`}`;
-
-interface Row {
-  what: string;
-  band: Band;
-  here: number | null;
-}
-
-function rowsOf(family: Family, mix: Mix | null): Row[] {
-  const rows: Row[] = [];
-  for (const [part, name] of Object.entries(PART_NAMES)) {
-    const band = family.parts[part as keyof typeof PART_NAMES];
-    if (!band) continue;
-    const lines = mix?.lines.filter((line) => line.part === part) ?? [];
-    const known =
-      mix !== null && mix.totalG !== null && lines.every(({ ofTotalFraction }) => ofTotalFraction !== null);
-    rows.push({
-      what: name,
-      band,
-      here: known ? lines.reduce((sum, { ofTotalFraction }) => sum + (ofTotalFraction ?? 0), 0) : null,
-    });
-  }
-  if (family.chemicalFat)
-    rows.push({
-      what: 'Fat a laboratory would find',
-      band: family.chemicalFat,
-      here: mix?.fat.fraction ?? null,
-    });
-  if (family.salt)
-    rows.push({
-      what: `Salt from all sources${family.saltOf === 'total' ? '' : `, on the ${family.saltOf}`}`,
-      band: family.salt,
-      here: family.saltOf === 'total' ? (mix?.salt.fraction ?? null) : null,
-    });
-  return rows;
-}
+import { familyRows } from './family-rows.ts';
 
 /** The usual ranges of the chosen family beside this mix. */
 export function FamilyRanges() {
@@ -50,8 +12,7 @@ export function FamilyRanges() {
   const computed = useShared($formula);
   const family = familyOf(typeof id === 'string' ? id : null);
   if (!family) return null;
-  const mix = computed.state === 'ready' ? computed.value.values.mix : null;
-  const rows = rowsOf(family, mix);
+  const rows = familyRows(family, computed.state === 'ready' ? computed.value.values.mix : null);
   return (
     <details class="worked">
       <summary>Usual ranges: {family.name}</summary>
@@ -59,16 +20,30 @@ export function FamilyRanges() {
         {rows.length > 0 ? (
           <FigureTable
             columns={['Of everything in the bowl', 'Usually', 'Here']}
-            rows={rows.map(({ what, band, here }) => ({
+            rows={rows.map(({ what, usually, here }) => ({
               key: what,
               head: what,
-              cells: [bandText(band), here === null ? '–' : percentText(here)],
+              cells: [usually, here ?? '–'],
             }))}
           />
         ) : null}
         <p>{family.remark}</p>
-        <p>Common practice, no source. Food outside these ranges may be good.</p>
+        {family.named.map((share) => (
+          <p key={share.name}>{namedText(share)}</p>
+        ))}
+        <p>The ranges are common practice, no source. Food outside them may be good.</p>
       </div>
     </details>
   );
+}
+
+/** A share that a law ties to a name, with the law. */
+function namedText({ name, what, min, max, source, mark }: NamedShare): string {
+  const bounds = [
+    min === undefined ? null : `at least ${fixedText(min * 100, 0, 'up')} %`,
+    max === undefined ? null : `at most ${fixedText(max * 100, 0, 'down')} %`,
+  ].filter(Boolean);
+  const { title, edition } = sourceOf(source);
+  const check = mark === 'memory' ? ' From memory: check the current text.' : '';
+  return `Sold as ${name}: ${what} ${bounds.join(', ')} (${title}, ${edition}).${check}`;
 }

@@ -1,5 +1,6 @@
 import type { FormulaLine } from '@larderwright/calc/formula';
 import type { PickItem } from '@larderwright/calc/ingredients';
+import { useMemo } from 'preact/hooks';
 import { ComboBox, type ComboOption } from '../parts/combo-box.tsx';
 import { editAt } from '../state/store.ts';
 import { useShared } from '../state/use-shared.ts';
@@ -33,7 +34,12 @@ function statusOf(list: PickList, text: string, found: number): string {
 export function IngredientField({ line, focusOnMount }: IngredientFieldProps) {
   const list = useShared($pickList);
   const path = `formula.lines.${line.id}`;
-  const found = list.state === 'here' && line.ingredientId === null ? list.search(line.name) : [];
+  const { name, ingredientId } = line;
+  // Every line is drawn again at every key: the search is not.
+  const found = useMemo(
+    () => (list.state === 'here' && ingredientId === null ? list.search(name) : []),
+    [list, name, ingredientId],
+  );
   const take = (item: PickItem) => editAt(path, withIngredient(line, item, partWasChosen(line.id)));
   const options: ComboOption[] = found.map((item) => ({
     id: item.id,
@@ -46,7 +52,7 @@ export function IngredientField({ line, focusOnMount }: IngredientFieldProps) {
       text={line.name}
       options={options.filter((option, at) => options.findIndex((one) => one.label === option.label) === at)}
       status={statusOf(list, line.name, found.length)}
-      onText={(name) => editAt(path, withName(line, name))}
+      onText={(text) => editAt(path, withName(line, text))}
       onPick={(option) => {
         const item = found.find((one) => one.id === option.id);
         if (item) take(item);

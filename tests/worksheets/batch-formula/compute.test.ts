@@ -27,6 +27,14 @@ describe('where the figures of a line come from', () => {
     expect(figuresText(line({ part: 'curing-salt' }), table)).toMatch(/pack alone/);
   });
 
+  test('is the pack where all of it was written off the pack', () => {
+    const figure = enteredEntry('1', '%');
+    const declared = { salt: figure, fat: figure, protein: figure, water: figure };
+    expect(figuresText(line({ name: 'Ham', declared }), table)).toBe('Figures: by the pack');
+    const three = { ...declared, water: enteredEntry(' ', '%') };
+    expect(figuresText(line({ name: 'Ham', declared: three }), table)).toMatch(/No table figures/);
+  });
+
   test('is plainly missing for a name of one’s own or an ingredient of another version', () => {
     expect(figuresText(line({ name: 'Aunt’s paste' }), table)).toMatch(/No table figures/);
     expect(figuresText(line({ name: 'x', ingredientId: 'gone' }), table)).toMatch(/not in the table/);
