@@ -43,9 +43,9 @@ export interface BrineSlice {
   saltBase: SaltBase;
   /** Strength of a timed brine, salt in % of the brine. */
   strength: Entry;
-  /** Sugar, % of meat and water; of the meat for an injection. */
+  /** Sugar, % of meat and water; of the meat for an injection or a timed brine. */
   sugar: Entry;
-  /** Wanted nitrite as sodium nitrite, mg/kg of meat and water; of the meat for an injection. */
+  /** Wanted nitrite as sodium nitrite, mg/kg of meat and water; of the meat for an injection or a timed brine. */
   nitriteTarget: Entry;
   pack: CuringSaltPack;
   acceleratorForm: AcceleratorForm | null;

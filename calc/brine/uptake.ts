@@ -35,7 +35,9 @@ export function uptakeOf(question: UptakeQuestion): Uptake | null {
   }
   const pickUp = pickUpFraction === null ? null : byShare(pickUpFraction);
   const even = method === 'timed' ? null : greenG / (greenG + pickleG);
-  if (federalMethod === 'pick-up' && pickUp !== null) return { low: pickUp, high: pickUp };
+  // Chosen and not weighed: nothing is certain but that no more than all goes in.
+  if (federalMethod === 'pick-up')
+    return pickUp === null ? { low: 0, high: 1 } : { low: pickUp, high: pickUp };
   if (federalMethod === 'equilibrium' && even !== null) return { low: even, high: even };
   const known = [pickUp, even].filter((share) => share !== null);
   return { low: known.length === 0 ? 0 : Math.min(...known), high: 1 };
