@@ -70,7 +70,7 @@ function drawn(shape: HeatShape, fineness: number, counts: Counts): Solid {
     }
     case 'roof': {
       const cell = (ROOF_SHARE * 2 * inradius(shape.widthMm, shape.depthMm)) / fineness;
-      const rows = evenCount(shape.depthMm / cell, 4);
+      const rows = evenCount(shape.depthMm / cell, ROOF_ROWS);
       const section = roofSection(shape.widthMm / 1000, shape.depthMm / 1000, rows);
       return solidOf(section, { extrusion: 'lying', ...lengthwise(shape.lengthMm, cell, counts) });
     }
@@ -108,7 +108,9 @@ const LENGTHWISE = 2;
 /** A cube errs alike in three directions, and needs few nodes. */
 const CUBE_SHARE = 4 / 3;
 /** The way through a roof is the circle within it; its corners are warm and need less. */
-const ROOF_SHARE = 1.1;
+const ROOF_SHARE = 1.25;
+/** Fewer rows than this do not follow its point. */
+const ROOF_ROWS = 8;
 /** Rings of a disc or a half-disc for each cell of `fineness`. */
 const DISC_SHARE = 0.85;
 

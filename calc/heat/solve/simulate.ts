@@ -17,7 +17,7 @@ export type Tier = 'exact' | 'preview';
 
 export interface SimulateOptions {
   readonly tier?: Tier;
-  /** Minutes between the points of the curves: 1 unless told, 3 in the preview. */
+  /** Minutes between the points of the curves: 1 unless told, 2 in the preview. */
   readonly everyMin?: number;
   /** Minutes between the pictures of the section. Without it only the start and the stage ends are kept. */
   readonly pictureEveryMin?: number;
@@ -67,7 +67,7 @@ export function simulate(
   const nets = both(frames, ({ network }) => network);
   const fineSize = sizeOf(nets.fine);
   let state = joined(both(nets, (net) => startState(net, table, batch.startC)));
-  const everyMin = options.everyMin ?? (options.tier === 'preview' ? 3 : 1);
+  const everyMin = options.everyMin ?? (options.tier === 'preview' ? 2 : 1);
   const recorder = recorderOf(nets, table, state, { ...options, everyMin });
   let timeS = 0;
   for (const [index, stage] of stages.entries()) {
