@@ -19,9 +19,10 @@ export interface ProbeStand {
 
 /**
  * What to do at the stove now. `complete`: the limit was held. `holding`: at or above, not long enough yet.
- * `coming-up`: not there yet. `failed`: heating is over without it. `unknown`: something is missing.
+ * `coming-up`: not there yet. `failed`: heating is over without it. `unchecked`: the cook is open and a probe's
+ * offset or error is not entered. `unknown`: something else is missing.
  */
-export type StandKind = 'complete' | 'holding' | 'coming-up' | 'failed' | 'unknown';
+export type StandKind = 'complete' | 'holding' | 'coming-up' | 'failed' | 'unchecked' | 'unknown';
 
 export interface Stand {
   readonly kind: StandKind;
@@ -64,15 +65,17 @@ export function standOf(values: CookValues, verdict: Verdict): Stand {
   const allHolding = open.length > 0 && open.every(({ holding }) => holding);
   const untilMs = allHolding ? Math.max(...open.map((probe) => probe.untilMs ?? 0)) : null;
   const remainingS = Math.max(0, ...open.map((probe) => probe.remainingS));
-  const kind = kindOf(verdict, allHolding);
+  const unchecked = values.logs.some(({ log }) => log.errorC === null || log.offsetC === null);
+  const kind = kindOf(verdict, allHolding, unchecked);
   return { kind, state: verdict.state, probes, untilMs: kind === 'holding' ? untilMs : null, remainingS };
 }
 
-function kindOf({ state, reason }: Verdict, allHolding: boolean): StandKind {
+function kindOf({ state, reason }: Verdict, allHolding: boolean, unchecked: boolean): StandKind {
   if (state === 'pass') return 'complete';
   const openEnded =
     reason === 'cook.open' || reason === 'cook.hold-short' || reason === 'cook.hold-not-shown';
   if (openEnded && allHolding) return 'holding';
   if (state === 'fail') return 'failed';
+  if (reason === 'cook.open' && unchecked) return 'unchecked';
   return reason === 'cook.open' ? 'coming-up' : 'unknown';
 }

@@ -78,10 +78,10 @@ function LegLine({ row, offsetMin }: { row: LegRow; offsetMin: number }) {
           <Latest probe={ruling} offsetMin={offsetMin} />
         )}
       </td>
-      <td data-head="Longest the readings allow" class="n">
+      <td data-head="Longest the readings allow">
         {ruling?.worstMin == null ? 'not shown' : durationWords(ruling.worstMin, 'up')}
       </td>
-      <td data-head="By straight lines" class="n">
+      <td data-head="By straight lines">
         {ruling?.lineMin == null ? 'not shown' : durationWords(ruling.lineMin, 'up')}
       </td>
       <td data-head="Verdict">

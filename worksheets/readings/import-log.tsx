@@ -17,6 +17,15 @@ type Parser = typeof import('@larderwright/calc/probe-log');
 const READ_AFTER_MS = 250;
 /** Larger files are refused before they are read into memory. */
 const MOST_BYTES = 16_000_000;
+/** A longer paste is taken out of the box: a browser can hardly move in it. */
+const MOST_SHOWN = 200_000;
+
+/** A text that is not shown in the box: a file, or a paste too long to be looked at there. */
+interface Held {
+  name: string;
+  text: string;
+  fromFile: boolean;
+}
 
 interface Read {
   log: PastedLog | null;
@@ -34,40 +43,61 @@ export function ImportLog({ logId, logName }: ImportLogProps) {
   const id = useId();
   const waking = useShared($life) === 'waking';
   const [text, setText] = useState('');
-  const [file, setFile] = useState<{ name: string; problem: string } | null>(null);
+  const [held, setHeld] = useState<Held | null>(null);
+  const [problem, setProblem] = useState('');
   const [answers, setAnswers] = useState<PasteAnswers>(NO_ANSWERS);
   const [read, setRead] = useState<Read | null>(null);
   const [said, setSaid] = useState('');
 
+  const source = held?.text ?? text;
   useEffect(() => {
     setRead(null);
-    if (text.trim() === '') return;
+    if (source.trim() === '') return;
     let stale = false;
     const timer = setTimeout(async () => {
       const parser = await import('@larderwright/calc/probe-log');
-      if (!stale) setRead(readWith(parser, text, answers));
+      if (!stale) setRead(readWith(parser, source, answers));
     }, READ_AFTER_MS);
     return () => {
       stale = true;
       clearTimeout(timer);
     };
-  }, [text, answers]);
+  }, [source, answers]);
 
+  const clear = () => {
+    setText('');
+    setHeld(null);
+    setProblem('');
+    setAnswers(NO_ANSWERS);
+  };
   const load = async (chosen: File | undefined) => {
     if (!chosen) return;
+    setSaid('');
     if (chosen.size > MOST_BYTES) {
-      setFile({ name: chosen.name, problem: 'is too large to be read here. Load a part of it.' });
+      setProblem(`${chosen.name} is too large to be read here. Load a part of it.`);
       return;
     }
     try {
-      setText(await chosen.text());
-      setFile({ name: chosen.name, problem: '' });
+      setHeld({ name: chosen.name, text: await chosen.text(), fromFile: true });
+      setProblem('');
     } catch {
-      setFile({ name: chosen.name, problem: 'could not be read from this device.' });
+      setProblem(`${chosen.name} could not be read from this device.`);
     }
   };
+  const onPaste = (box: HTMLTextAreaElement) => {
+    setSaid('');
+    setProblem('');
+    if (box.value.length <= MOST_SHOWN) {
+      setText(box.value);
+      return;
+    }
+    setHeld({ name: 'The pasted text', text: box.value, fromFile: false });
+    setText('');
+    box.value = '';
+  };
   const take = (log: PastedLog) => {
-    const enteredAt = file && file.problem === '' ? null : benchNow();
+    // A file does not say when it was typed; a paste was put in now.
+    const enteredAt = held?.fromFile ? null : benchNow();
     const readings = log.readings.map(
       (row): ProbeReading => ({
         id: newId(),
@@ -79,10 +109,8 @@ export function ImportLog({ logId, logName }: ImportLogProps) {
       }),
     );
     addReadings(logId, readings);
+    clear();
     setSaid(`${readings.length} readings taken into ${logName}.`);
-    setText('');
-    setFile(null);
-    setAnswers(NO_ANSWERS);
   };
 
   return (
@@ -98,12 +126,8 @@ export function ImportLog({ logId, logName }: ImportLogProps) {
           rows={6}
           spellcheck={false}
           value={text}
-          readOnly={waking}
-          onInput={(event) => {
-            setFile(null);
-            setSaid('');
-            setText(event.currentTarget.value);
-          }}
+          readOnly={waking || held !== null}
+          onInput={(event) => onPaste(event.currentTarget)}
         />
         <p class="field-hint">
           Such as "14:15 68.4". Columns may be parted by tabs, semicolons, commas or spaces; dates, headings
@@ -124,14 +148,17 @@ export function ImportLog({ logId, logName }: ImportLogProps) {
             }}
           />
         </label>
-        {file ? (
-          <span class={file.problem ? 'field-problem' : undefined}>
-            {' '}
-            {file.name} {file.problem}
-          </span>
-        ) : null}
       </p>
-      {text.trim() === '' ? null : (
+      {held ? (
+        <p class="import-held">
+          <strong>{held.name}</strong>, {held.text.length} characters.{' '}
+          <button type="button" onClick={clear}>
+            Put it away
+          </button>
+        </p>
+      ) : null}
+      {problem ? <p class="field-problem">{problem}</p> : null}
+      {source.trim() === '' ? null : (
         <PasteQuestions
           answers={answers}
           asked={read?.issue?.code ?? null}
@@ -141,7 +168,7 @@ export function ImportLog({ logId, logName }: ImportLogProps) {
         />
       )}
       <div aria-live="polite">
-        {text.trim() !== '' && read === null ? <p class="not-yet">Reading the log …</p> : null}
+        {source.trim() !== '' && read === null ? <p class="not-yet">Reading the log …</p> : null}
         {read?.issue ? <p class="field-problem">{pasteIssueWords(read.issue)}</p> : null}
         {read?.log ? <ImportPreview log={read.log} logName={logName} onTake={take} /> : null}
         {said ? <p>{said}</p> : null}

@@ -1,9 +1,17 @@
 import type { ProbeReading } from '@larderwright/calc/process';
+import type { Entry } from '@larderwright/calc/quantities';
 import { wallOf } from '../parts/clock-text.ts';
 import { byTime } from './edits.ts';
 
 /** How many of the newest readings stand beside the entry. */
 const NEWEST = 4;
+
+/** A figure with its unit; anything else as it was typed, in quotes. */
+function shown({ text, unit }: Entry): string {
+  const typed = text.trim();
+  if (typed === '') return 'blank';
+  return /^[-−]?\d[\d.,]*$/.test(typed) ? `${typed.slice(0, 12)} °${unit}` : `"${typed.slice(0, 12)}"`;
+}
 
 /** The newest readings, newest first: what was just written, without scrolling. */
 export function LastReadings({ readings }: { readings: readonly ProbeReading[] }) {
@@ -13,10 +21,7 @@ export function LastReadings({ readings }: { readings: readonly ProbeReading[] }
     <ul class="last-readings" aria-label="Newest readings">
       {newest.map((reading) => (
         <li key={reading.id}>
-          {wallOf(reading.at)?.clock} {'→'}{' '}
-          <strong>
-            {reading.temperature.text.slice(0, 12) || 'blank'} °{reading.temperature.unit}
-          </strong>
+          {wallOf(reading.at)?.clock} {'→'} <strong>{shown(reading.temperature)}</strong>
           {reading.excluded ? ' excluded' : ''}
         </li>
       ))}

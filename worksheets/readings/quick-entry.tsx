@@ -64,7 +64,7 @@ export function QuickEntry({ logId, logName }: QuickEntryProps) {
     const wall = wallOf(moment.iso);
     setSaid(
       `Added${logName ? ` to ${logName}` : ''}: ${draft.temperature.trim()} °${draft.unit} at ` +
-        `${wall?.clock ?? ''}, ${dayWords(wall?.date ?? '')}.`,
+        `${wall?.clock.slice(0, 5) ?? ''}, ${dayWords(wall?.date ?? '')}.`,
     );
     focus(draft.clock.trim() === '' ? 'temperature' : 'clock');
     change({ clock: '', temperature: '' });

@@ -17,7 +17,7 @@ function lateWords(enteredAt: string | null, lateMin: number | null): string[] {
   const wall = enteredAt === null || lateMin === null ? null : wallOf(enteredAt);
   if (!wall || lateMin === null) return [];
   return [
-    `Written late: typed ${dayWords(wall.date)}, ${wall.clock}, ${durationWords(lateMin, 'down')} after the reading.`,
+    `Written late: typed ${dayWords(wall.date)}, ${wall.clock.slice(0, 5)}, ${durationWords(lateMin, 'down')} after the reading.`,
   ];
 }
 

@@ -123,8 +123,8 @@ function Exclusion({ logId, reading, clock }: { logId: string; reading: ProbeRea
   };
   return (
     <details class="exclude">
-      <summary aria-label={`Exclude the reading of ${clock}, or change its day`}>
-        Exclude, or change the day
+      <summary>
+        Exclude, or change the day<span class="unseen"> of the reading of {clock}</span>
       </summary>
       <MomentBox
         label={`Time and day of the reading`}

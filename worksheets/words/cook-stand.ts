@@ -27,6 +27,8 @@ export function standLine({ kind }: Stand, reasonTitle: string): string {
       return 'Limit not reached yet: keep cooking, keep the probe in.';
     case 'failed':
       return 'Limit not held: hold the product, do not serve it.';
+    case 'unchecked':
+      return 'The probe’s offset or error is not entered, so nothing can pass. Keep cooking.';
     case 'unknown':
       return reasonTitle;
   }

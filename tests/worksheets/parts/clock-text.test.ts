@@ -147,6 +147,9 @@ describe('durationWords', () => {
     [20.99, 'down', '20 min'],
     [68, 'up', '1 h 08 min'],
     [120, 'up', '2 h'],
+    [4319, 'up', '71 h 59 min'],
+    [4321, 'up', '4 days'],
+    [4321, 'down', '3 days'],
     [0, 'up', '0 s'],
     [-3, 'up', '0 s'],
   ] as const)('says %f min, rounded %s, as %s', (minutes, rounding, words) => {
