@@ -24,9 +24,11 @@ const CALC_ORDER = /** @type {const} */ ([
   ['blend'],
   ['plan'],
   ['slicing'],
+  ['seasoning', 'binder', 'casings', 'gelee'],
   ['process'],
   ['probe-log'],
   ['heat'],
+  ['chill-budget'],
   ['lethality', 'cooling'],
   ['batch'],
 ]);

@@ -1,11 +1,16 @@
+import { binderSources } from './binder.ts';
+import { casingsSources } from './casings.ts';
+import { chillBudgetSources } from './chill-budget.ts';
 import { coolingSources } from './cooling.ts';
 import { cureSources } from './cure.ts';
 import { curingSources } from './curing.ts';
 import { formulaSources } from './formula.ts';
+import { geleeSources } from './gelee.ts';
 import { heatSources } from './heat.ts';
 import { ingredientsSources } from './ingredients.ts';
 import { lethalitySources } from './lethality.ts';
 import { mouldSources } from './mould.ts';
+import { seasoningSources } from './seasoning.ts';
 import { yieldSources } from './yield.ts';
 
 /** Every published source the project leans on, by id. */
@@ -19,4 +24,9 @@ export const SOURCES = {
   ...lethalitySources,
   ...coolingSources,
   ...heatSources,
+  ...binderSources,
+  ...casingsSources,
+  ...chillBudgetSources,
+  ...geleeSources,
+  ...seasoningSources,
 } as const;

@@ -1,13 +1,18 @@
 import { isCheckOverdue, isSourceId, SOURCES, type Source, sourceOf } from '@larderwright/calc/sources';
 import { describe, expect, it } from 'vitest';
+import { binderSources } from '../../../calc/sources/register/binder.ts';
+import { casingsSources } from '../../../calc/sources/register/casings.ts';
+import { chillBudgetSources } from '../../../calc/sources/register/chill-budget.ts';
 import { coolingSources } from '../../../calc/sources/register/cooling.ts';
 import { cureSources } from '../../../calc/sources/register/cure.ts';
 import { curingSources } from '../../../calc/sources/register/curing.ts';
 import { formulaSources } from '../../../calc/sources/register/formula.ts';
+import { geleeSources } from '../../../calc/sources/register/gelee.ts';
 import { heatSources } from '../../../calc/sources/register/heat.ts';
 import { ingredientsSources } from '../../../calc/sources/register/ingredients.ts';
 import { lethalitySources } from '../../../calc/sources/register/lethality.ts';
 import { mouldSources } from '../../../calc/sources/register/mould.ts';
+import { seasoningSources } from '../../../calc/sources/register/seasoning.ts';
 import { yieldSources } from '../../../calc/sources/register/yield.ts';
 
 const all = Object.entries(SOURCES) as [string, Source][];
@@ -23,6 +28,11 @@ describe('the register of sources', () => {
       yieldSources,
       lethalitySources,
       coolingSources,
+      binderSources,
+      casingsSources,
+      chillBudgetSources,
+      geleeSources,
+      seasoningSources,
       heatSources,
     ];
     const ids = parts.flatMap((part) => Object.keys(part));
