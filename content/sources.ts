@@ -31,6 +31,14 @@ export const WORD_SOURCES = {
     mark: 'memory',
     note: NOT_READ,
   },
+  'codex-cxc-1': {
+    title: 'General Principles of Food Hygiene, CXC 1-1969: good practice and the seven principles of HACCP',
+    issuer: 'Codex Alimentarius Commission',
+    edition: 'as revised in 2020',
+    reviewed: REVIEWED,
+    mark: 'memory',
+    note: NOT_READ,
+  },
   'eu-2073-2005': {
     title:
       'Regulation (EC) No 2073/2005 on microbiological criteria, with Regulation (EU) 2024/2895 on Listeria',

@@ -2,9 +2,11 @@ import { benchFigures } from './bench.ts';
 import { chillFigures } from './chill.ts';
 import { cookFigures } from './cook.ts';
 import { cureFigures } from './cure.ts';
+import { curedAndSoldFigures } from './cured-and-sold.ts';
 import type { Figure } from './figure.ts';
 import { formulaFigures } from './formula.ts';
 import { handlingFigures } from './handling.ts';
+import { productFigures } from './products.ts';
 
 export type { Figure } from './figure.ts';
 
@@ -15,6 +17,8 @@ const REGISTER = {
   ...chillFigures,
   ...handlingFigures,
   ...benchFigures,
+  ...productFigures,
+  ...curedAndSoldFigures,
 } as const;
 
 export type FigureId = keyof typeof REGISTER;
