@@ -66,6 +66,9 @@ function Section(props: { outline: Outline; fillDepthMm: number | null; liningMm
         <clipPath id={`${id}-inside`}>
           <path d={outline.path} />
         </clipPath>
+        <clipPath id={`${id}-filled`}>
+          <rect x={0} y={level} width={outline.widthMm} height={outline.heightMm - level} />
+        </clipPath>
         <pattern
           id={`${id}-fill`}
           width={7 * px}
@@ -86,7 +89,13 @@ function Section(props: { outline: Outline; fillDepthMm: number | null; liningMm
             fill={`url(#${id}-fill)`}
           />
         )}
-        {liningMm > 0 ? <path class="drawing-lining" d={outline.path} stroke-width={2 * liningMm} /> : null}
+        {liningMm > 0 ? (
+          // Up the walls to the fill and folded over it; half of each stroke is cut off.
+          <g clip-path={`url(#${id}-filled)`}>
+            <path class="drawing-lining" d={outline.path} stroke-width={2 * liningMm} />
+            <path class="drawing-lining" d={`M0 ${level}h${outline.widthMm}`} stroke-width={2 * liningMm} />
+          </g>
+        ) : null}
         {fillDepthMm === null || level === 0 ? null : (
           <path class="drawing-level" d={`M0 ${level}h${outline.widthMm}`} stroke-width={2 * px} />
         )}
