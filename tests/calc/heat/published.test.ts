@@ -221,7 +221,11 @@ describe('measured cooling of cooked meat', () => {
     report('P5', 'bacon joints, air 16 °C, 76 → 50 °C, film 12', 2.7, coolHours(bacon, 76, 16, 12, 50), 'h');
     report('P7', 'joints over 5 kg, 74 → 10 °C, water', 5, 'no dimensions', 'h');
     report('P8', 'block of 8 kg, blast 3 m/s, 74 → 10 °C', 8.33, 'no dimensions', 'h');
-    expect(rows.length).toBeGreaterThan(0);
+    // Reported only: dimensions and air are not known well enough to hold a tolerance. None may fail to compute.
+    const modelled = rows.filter(
+      ([id, , , ours]) => ['P3', 'P5'].includes(String(id)) && ours !== 'no dimensions',
+    );
+    expect(modelled.map(([, , , ours]) => Number.isFinite(Number(ours)))).toEqual(Array(6).fill(true));
   });
 
   it('a sausage of 50 mm in steam at 80 °C: 74 °C in the core after 47 min (Meat Technology 2025)', () => {
