@@ -75,7 +75,7 @@ const CASES: readonly WallCase[] = [
     layers: [fatLining(3), wallLayer('cast-iron')],
     levelMm: 26.25,
     minutes: [30],
-    layerCells: [2, 1],
+    layerCells: [1, 1],
   },
   {
     name: 'a farce whose properties vary, no wall',
