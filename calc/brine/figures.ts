@@ -17,9 +17,10 @@ import {
 import { entryValue } from '../quantities/index.ts';
 import { brineFreezesC, brineStrength, WATER_LB_PER_GALLON } from './brine-scales.ts';
 import { type SaltOutcome, saltAtEquilibrium } from './equilibrium-salt.ts';
-import { gainFraction, immersionPpm, pumpedPpm } from './nitrite-by-method.ts';
+import { immersionPpm, pumpedPpm } from './nitrite-by-method.ts';
 import { partsInUse, pickleOf } from './parts.ts';
-import { type BrineQuestion, type BrineRecipe, immersionRecipe, pickleRecipe, pickleSalt } from './recipe.ts';
+import { questionOf, readShares, recipeOf, type Shares } from './plan.ts';
+import type { BrineRecipe } from './recipe.ts';
 import type { BrineMethod, BrineSlice } from './slice.ts';
 import { type Uptake, uptakeOf } from './uptake.ts';
 import type { BrineParts, BrineValues } from './values.ts';
@@ -100,75 +101,6 @@ export function brineFigures(
     readabilityG,
     nitriteTargetPpm,
   };
-}
-
-interface Shares {
-  /** All that was or is to be injected ÷ meat. */
-  readonly pumpFraction: number | null;
-  readonly isPumpWeighed: boolean;
-  /** Of the pump, what stays; 1 once it was weighed after draining. */
-  readonly staysFraction: number;
-  readonly pickUpFraction: number | null;
-}
-
-function readShares(slice: BrineSlice, method: BrineMethod | null): Shares {
-  // Weighed with its skin or without, as it went in.
-  const weighedG = entryValue('mass', slice.skinOff) ?? entryValue('mass', slice.skinOn);
-  const isInjected = method === 'inject' || method === 'inject-cover';
-  const measured = isInjected ? gainFraction(weighedG, entryValue('mass', slice.afterInjection)) : null;
-  const planned = isInjected ? entryValue('fraction', slice.injection) : null;
-  return {
-    pumpFraction: measured ?? planned,
-    isPumpWeighed: measured !== null,
-    staysFraction: measured === null ? (entryValue('fraction', slice.retained) ?? 1) : 1,
-    pickUpFraction:
-      gainFraction(weighedG, entryValue('mass', slice.afterBrine)) ?? entryValue('fraction', slice.pickUp),
-  };
-}
-
-function questionOf(
-  slice: BrineSlice,
-  greenG: number,
-  pack: PackReading,
-  readabilityG: number | null,
-  ceilingPpm: number | null,
-): BrineQuestion | null {
-  const waterG = entryValue('mass', slice.water);
-  if (waterG === null || waterG <= 0) return null;
-  return {
-    greenG,
-    waterG,
-    meatWaterFraction: entryValue('fraction', slice.meatWater),
-    saltTargetFraction: entryValue('fraction', slice.saltTarget),
-    saltBase: slice.saltBase,
-    sugarFraction: entryValue('fraction', slice.sugar),
-    nitriteTargetPpm: entryValue('ppm', slice.nitriteTarget),
-    nitriteFraction: pack.nitriteFraction,
-    packSaltFraction: pack.saltFraction,
-    acceleratorPpm: entryValue('ppm', slice.acceleratorTarget),
-    phosphateFraction: entryValue('fraction', slice.phosphate),
-    readabilityG,
-    ceilingPpm,
-  };
-}
-
-function recipeOf(
-  slice: BrineSlice,
-  method: BrineMethod,
-  question: BrineQuestion | null,
-  shares: Shares,
-): BrineRecipe | null {
-  if (question === null) return null;
-  if (method === 'timed') {
-    return pickleRecipe(question, shares.pickUpFraction, entryValue('fraction', slice.strength));
-  }
-  if (method !== 'inject') return immersionRecipe(question);
-  // The recipe is made before anything was weighed: by the planned pump.
-  const pump = entryValue('fraction', slice.injection);
-  const stays = entryValue('fraction', slice.retained);
-  const target = question.saltTargetFraction;
-  const salt = pump === null || stays === null || target === null ? null : pickleSalt(target, pump, stays);
-  return pickleRecipe(question, pump, salt);
 }
 
 function taken(curingSaltG: number | null, uptake: Uptake | null) {

@@ -53,7 +53,7 @@ export const GROSS_MUSCLE_PPM = 1000;
 const CEILING = 'nitrite-ceiling-and-floor';
 
 /** Says a finding under a subject's own name. */
-export function tell<Subject extends StageId>(
+function tell<Subject extends StageId>(
   subject: Subject,
   code: MuscleFindingCode,
   severity: Severity,

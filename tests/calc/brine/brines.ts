@@ -2,7 +2,7 @@ import { type BrineSlice, brineStage, newBrineSlice } from '@larderwright/calc/b
 import type { CureSlice } from '@larderwright/calc/cure';
 import { blankEntry, enteredEntry } from '@larderwright/calc/quantities';
 
-export function cureSlice(changes: Partial<CureSlice> = {}): CureSlice {
+function cureSlice(changes: Partial<CureSlice> = {}): CureSlice {
   return {
     ruleSetId: 'us-federal',
     nitriteTarget: blankEntry('ppm'),
