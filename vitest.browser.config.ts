@@ -6,6 +6,9 @@ export default defineConfig({
     include: ['tests/site/**/*.test.ts', 'tests/content/built.test.ts'],
     globalSetup: ['tests/site/setup.ts'],
     testTimeout: 60_000,
+    // The browser is a process of its own: more files at once than two only wait for it.
+    maxWorkers: 2,
+    maxConcurrency: 4,
     hookTimeout: 60_000,
     // A page under load may take its time to answer; a wrong answer is wrong after ten seconds too.
     expect: { poll: { timeout: 10_000 } },
