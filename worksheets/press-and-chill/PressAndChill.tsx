@@ -1,11 +1,9 @@
-import { Deviations } from '../deviations/deviations.tsx';
 import { later } from '../parts/later.tsx';
 import type { SiteLinks } from '../parts/links.ts';
 import { NotYet } from '../parts/not-yet.tsx';
 import { WorksheetFrame } from '../parts/worksheet-frame.tsx';
 import { PencilRows } from '../readings/pencil-rows.tsx';
 import { Places } from '../readings/places.tsx';
-import { ProbeList } from '../readings/probe-list.tsx';
 import { QuickEntry } from '../readings/quick-entry.tsx';
 import { StepList } from '../readings/step-list.tsx';
 import { LogChoice, useWrittenLog } from '../readings/written-log.tsx';
@@ -16,6 +14,8 @@ const Cured = later(() => import('./cured.tsx').then((m) => m.Cured));
 const Stand = later(() => import('./chill-stand.tsx').then((m) => m.ChillStandPanel));
 const LogBook = later(() => import('./log-book.tsx').then((m) => m.LogBook));
 const ImportLog = later(() => import('../readings/import-log.tsx').then((m) => m.ImportLog));
+const ProbeList = later(() => import('../readings/probe-list.tsx').then((m) => m.ProbeList));
+const Deviations = later(() => import('../deviations/deviations.tsx').then((m) => m.Deviations));
 const Legs = later(() => import('./legs.tsx').then((m) => m.Legs));
 
 const PLACES = [
@@ -65,7 +65,14 @@ function ChillSteps() {
 }
 
 function DeviationFields() {
-  return <Deviations findings={useChillFindings()} />;
+  return (
+    <Deviations
+      findings={useChillFindings()}
+      meanwhile={
+        <p class="say">What happened · decision about the product · cause · prevention · by whom, when.</p>
+      }
+    />
+  );
 }
 
 function Readings() {

@@ -1,5 +1,5 @@
 import { newReading } from '@larderwright/calc/batch';
-import { enteredEntry, readEntry } from '@larderwright/calc/quantities';
+import type { Entry } from '@larderwright/calc/quantities';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { type ClockProblem, dayWords, wallOf } from '../parts/clock-text.ts';
 import { FieldFrame } from '../parts/field-frame.tsx';
@@ -29,13 +29,18 @@ export function QuickEntry({ logId, logName }: QuickEntryProps) {
   const [problem, setProblem] = useState<ClockProblem | 'no-temperature' | null>(null);
   const [said, setSaid] = useState('');
   const form = useRef<HTMLFormElement>(null);
+  const latest = useRef(EMPTY_DRAFT);
+  const adding = useRef(false);
 
   useEffect(() => {
     const stored = storedDraft();
-    if (stored) setDraft(stored);
+    if (!stored) return;
+    latest.current = stored;
+    setDraft(stored);
   }, []);
   const change = (part: Partial<Draft>) => {
-    const next = { ...draft, ...part };
+    const next = { ...latest.current, ...part };
+    latest.current = next;
     setDraft(next);
     keepDraft(next);
     setProblem(null);
@@ -43,11 +48,16 @@ export function QuickEntry({ logId, logName }: QuickEntryProps) {
   const focus = (name: 'clock' | 'temperature') =>
     form.current?.querySelector<HTMLInputElement>(`[data-entry="${name}"] .field-input`)?.focus();
 
-  const add = () => {
-    const entry = enteredEntry(draft.temperature, draft.unit);
-    const read = readEntry('temperature', entry);
-    if (read.state !== 'ok') {
-      if (read.state === 'blank') setProblem('no-temperature');
+  const entry: Entry = { text: draft.temperature, unit: draft.unit, origin: 'entered' };
+  const add = async () => {
+    // The reader of numbers is fetched with the first reading: a second Enter must not add it twice.
+    if (adding.current) return;
+    adding.current = true;
+    const { readField } = await import('../parts/read-field.ts');
+    adding.current = false;
+    const blank = draft.temperature.trim() === '';
+    if (blank || readField('temperature', entry, {}).problem !== undefined) {
+      if (blank) setProblem('no-temperature');
       focus('temperature');
       return;
     }
@@ -67,7 +77,12 @@ export function QuickEntry({ logId, logName }: QuickEntryProps) {
         `${wall?.clock.slice(0, 5) ?? ''}, ${dayWords(wall?.date ?? '')}.`,
     );
     focus(draft.clock.trim() === '' ? 'temperature' : 'clock');
-    change({ clock: '', temperature: '' });
+    // What was typed on meanwhile belongs to the next reading.
+    const { clock, temperature } = latest.current;
+    change({
+      clock: clock === draft.clock ? '' : clock,
+      temperature: temperature === draft.temperature ? '' : temperature,
+    });
   };
 
   const clockProblem = problem !== null && problem !== 'no-temperature' ? problem : null;
@@ -78,7 +93,7 @@ export function QuickEntry({ logId, logName }: QuickEntryProps) {
       aria-label="Add a reading"
       onSubmit={(event) => {
         event.preventDefault();
-        add();
+        void add();
       }}
     >
       <div class="quick-entry-fields">
@@ -95,8 +110,8 @@ export function QuickEntry({ logId, logName }: QuickEntryProps) {
             label="Core"
             kind="temperature"
             units={['C', 'F']}
-            entry={enteredEntry(draft.temperature, draft.unit)}
-            onEntry={(entry) => change({ temperature: entry.text, unit: entry.unit === 'F' ? 'F' : 'C' })}
+            entry={entry}
+            onEntry={({ text, unit }) => change({ temperature: text, unit: unit === 'F' ? 'F' : 'C' })}
             hint={
               problem === 'no-temperature' ? (
                 <span class="field-problem">Write what the probe shows.</span>
