@@ -9,12 +9,12 @@ export const chillBudgetSources = {
     mark: 'common-practice',
     note: 'Quality of the bind. Safety of the time out of the chiller is judged elsewhere.',
   },
-  'pork-fat-melting-shares': {
-    title: 'Share of pork fat that is melted at a temperature, by depot, in a handbook of meat processing',
-    issuer: 'publisher not checked',
-    edition: 'page 151; edition not checked',
+  'toldra-handbook-2010': {
+    title: 'Handbook of Meat Processing, page 151: pork fat by depot, share melted at a temperature',
+    issuer: 'F. Toldrá (editor)',
+    edition: '2010',
     reviewed: '2026-11-25',
     mark: 'confirmed',
-    note: 'Back fat: 17.2 % melted at 10 °C, 73.7 % at 40 °C. The title of the book was not recorded.',
+    note: 'Back fat: 17.2 % melted at 10 °C, 73.7 % at 40 °C.',
   },
 } as const satisfies Record<string, Source>;
