@@ -3,23 +3,8 @@ import { fillOf, mouldGeometry } from '@larderwright/calc/mould';
 import { pressPressureKPa } from '@larderwright/calc/press';
 import { trimYield } from '@larderwright/calc/yield';
 import { describe, expect, it } from 'vitest';
-import { FIGURES, type FigureId } from '../../content/figures/index.ts';
-
-/** The single value of a figure. */
-function value(id: FigureId): number {
-  const { value: one } = FIGURES[id];
-  if (typeof one !== 'number') throw new Error(`${id} is a range.`);
-  return one;
-}
-
-/** Decimals a figure is printed with: half of the last one is what rounding may hide. */
-function decimals(id: FigureId): number {
-  return String(value(id)).split('.')[1]?.length ?? 0;
-}
-
-function expectFigure(id: FigureId, exact: number): void {
-  expect(Math.abs(value(id) - exact)).toBeLessThanOrEqual(0.5 * 10 ** -decimals(id) + 1e-9);
-}
+import { FIGURES } from '../../content/figures/index.ts';
+import { expectFigure, value } from './figure-value.ts';
 
 /* Every check is derived: arithmetic on the figures of the same exercise. */
 describe('figures of the exercises agree with each other', () => {
