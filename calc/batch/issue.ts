@@ -66,6 +66,12 @@ export interface IssuedDifference {
 const shown = (value: number | null | undefined) =>
   value == null ? 'unknown' : String(Number(value.toPrecision(6)));
 
+/** States of one limit: several where it is judged for each piece. */
+function statesOf(verdicts: readonly { id: string; state: string }[], id: string): string | undefined {
+  const states = verdicts.filter((verdict) => verdict.id === id).map(({ state }) => state);
+  return states.length === 0 ? undefined : states.join(', ');
+}
+
 /** Where an issued assessment and today's differ: verdicts, figures, editions. Empty when they agree. */
 export function issuedDifferences(issued: IssuedAssessment, today: Assessment): IssuedDifference[] {
   const differences: IssuedDifference[] = [];
@@ -73,13 +79,7 @@ export function issuedDifferences(issued: IssuedAssessment, today: Assessment): 
     if (before !== now) differences.push({ what, issued: before ?? 'absent', today: now ?? 'absent' });
   };
   const verdicts = new Set([...issued.verdicts, ...today.verdicts].map((verdict) => verdict.id));
-  for (const id of verdicts) {
-    compare(
-      id,
-      issued.verdicts.find((verdict) => verdict.id === id)?.state,
-      today.verdicts.find((verdict) => verdict.id === id)?.state,
-    );
-  }
+  for (const id of verdicts) compare(id, statesOf(issued.verdicts, id), statesOf(today.verdicts, id));
   for (const [name, value] of Object.entries(figuresOf(today)))
     compare(name, shown(issued.figures[name]), shown(value));
   const subjects = new Set([...issued.ruleSets, ...today.ruleSets].map((set) => set.subject));

@@ -55,12 +55,14 @@ export function dryCureStage(slices: {
   const { kind, pack, ruleSet } = recipe;
   const verdicts: Verdict<DryCureFindingId>[] = [];
   const usesCure = curingSaltIsUsed(slice, recipe.nitriteTargetPpm);
-  const pieces = slice.pieces.map((piece) => {
+  const pieces = slice.pieces.map((piece, index) => {
     const values = pieceValues(piece, recipe);
     const of = { subject: 'dry-cure', ruleSetId: cure.ruleSetId, kind, subjectId: piece.id } as const;
     const amounts = wholeMuscleAmounts(massesOf(values, usesCure), pack);
     const isControlled = slice.method === 'equilibrium' || !usesCure;
-    verdicts.push(...nitriteVerdicts(of, isControlled ? values : null), nitrateVerdict(of, amounts));
+    const whose = slice.pieces.length === 1 ? {} : { piece: piece.name.trim(), pieceNo: index + 1 };
+    const judged = [...nitriteVerdicts(of, isControlled ? values : null), nitrateVerdict(of, amounts)];
+    verdicts.push(...judged.map((one) => ({ ...one, params: { ...one.params, ...whose } })));
     return values;
   });
   const chillC = entryValue('temperature', slice.chillTemp);

@@ -202,10 +202,22 @@ const SHARED: Readonly<Record<Code, Say>> = {
   }),
 };
 
+/** "Belly: " or "Piece 2: " before a verdict on one of several pieces. */
+function whose(p: Params): string {
+  if (!has(p, 'pieceNo')) return '';
+  return `${p.piece ? p.piece : `Piece ${p.pieceNo}`}: `;
+}
+
 type Prefixed<Subject extends string> = { [K in Code as `${Subject}.${K}`]: Say };
 
 /** The words dry cure and brine share, under the subject's own ids. */
 export function sharedMuscleWords<Subject extends 'dry-cure' | 'brine'>(subject: Subject): Prefixed<Subject> {
-  const entries = Object.entries(SHARED).map(([code, say]) => [`${subject}.${code}`, say]);
+  const entries = Object.entries(SHARED).map(([code, say]) => [
+    `${subject}.${code}`,
+    (p: Params) => {
+      const { title, body } = say(p);
+      return { title: `${whose(p)}${title}`, body };
+    },
+  ]);
   return Object.fromEntries(entries) as Prefixed<Subject>;
 }

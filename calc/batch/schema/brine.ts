@@ -1,0 +1,45 @@
+import * as v from 'valibot';
+import { entry, text } from './shared.ts';
+import { finish, pack, product } from './whole-muscle.ts';
+
+/** One vat of brine and the meat in it. */
+export const brine = v.strictObject({
+  product,
+  finish,
+  isTraditional: v.boolean(),
+  method: v.nullable(v.picklist(['equilibrium', 'inject-cover', 'inject', 'timed'] as const)),
+  skinOff: entry,
+  skinOn: entry,
+  heaviest: entry,
+  thickness: entry,
+  meatWater: entry,
+  water: entry,
+  saltTarget: entry,
+  saltBase: v.picklist(['meat-and-water', 'water-phase', 'water'] as const),
+  strength: entry,
+  sugar: entry,
+  nitriteTarget: entry,
+  pack,
+  acceleratorForm: v.nullable(v.picklist(['sodium-salt', 'acid'] as const)),
+  acceleratorTarget: entry,
+  phosphate: entry,
+  injection: entry,
+  retained: entry,
+  pickUp: entry,
+  federalMethod: v.nullable(v.picklist(['pick-up', 'equilibrium'] as const)),
+  afterInjection: entry,
+  afterBrine: entry,
+  brineTemp: entry,
+  days: entry,
+  mixedOn: text,
+  startedOn: text,
+  use: v.nullable(v.picklist(['fresh', 'used'] as const)),
+  actual: v.strictObject({
+    water: entry,
+    salt: entry,
+    curingSalt: entry,
+    sugar: entry,
+    accelerator: entry,
+    phosphate: entry,
+  }),
+});
