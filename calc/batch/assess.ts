@@ -1,19 +1,19 @@
+import { type BrineFindingId, type BrineValues, brineStage } from '../brine/index.ts';
 import { type CoolFindingId, type CoolValues, coolFacts, coolStage } from '../cooling/index.ts';
 import { type CureFindingId, type CureValues, cureStage } from '../cure/index.ts';
+import { type DryCureFindingId, type DryCureValues, dryCureStage } from '../dry-cure/index.ts';
+import { type DryingFindingId, type DryingValues, dryingStage } from '../drying/index.ts';
 import type { Finding, MissingInput, StageResult, Verdict } from '../findings/index.ts';
 import { type FormulaFindingId, type FormulaValues, formulaStage } from '../formula/index.ts';
 import type { CompositionTable } from '../ingredients/index.ts';
 import { type CookFindingId, type CookValues, cookFacts, cookStage } from '../lethality/index.ts';
 import { type MouldFindingId, type MouldValues, mouldStage } from '../mould/index.ts';
-import packageFile from '../package.json' with { type: 'json' };
 import { type PressFindingId, type PressValues, pressStage } from '../press/index.ts';
 import { entryValue } from '../quantities/index.ts';
 import type { Batch } from './record.ts';
 import { type RecordFindingId, recordStage } from './record-stage.ts';
 import { type RuleSetUsed, ruleSetsUsed } from './rule-sets-used.ts';
-
-/** Version of the code that computes, as sheets print it. */
-export const CALC_VERSION: string = packageFile.version;
+import { CALC_VERSION } from './version.ts';
 
 export interface AssessContext {
   readonly composition: CompositionTable;
@@ -27,6 +27,10 @@ export interface Assessment {
   readonly ruleSets: readonly RuleSetUsed[];
   readonly formula: StageResult<FormulaValues, FormulaFindingId>;
   readonly cure: StageResult<CureValues, CureFindingId>;
+  /** Null: the batch has no such slice. One that its worksheet has begun and nobody filled says nothing. */
+  readonly dryCure: StageResult<DryCureValues, DryCureFindingId> | null;
+  readonly brine: StageResult<BrineValues, BrineFindingId> | null;
+  readonly drying: StageResult<DryingValues, DryingFindingId> | null;
   readonly mould: StageResult<MouldValues, MouldFindingId>;
   readonly cook: StageResult<CookValues, CookFindingId>;
   readonly press: StageResult<PressValues, PressFindingId>;
@@ -54,11 +58,20 @@ export function assess(batch: Batch, { composition, today }: AssessContext): Ass
   const finishedMassG = entryValue('mass', batch.product.finished);
   const formula = formulaStage(batch.formula, { composition });
   const cure = cureStage(batch, { composition, formulaResult: formula, finishedMassG });
+  const dryCure = batch.dryCure ? dryCureStage({ cure: batch.cure, dryCure: batch.dryCure }) : null;
+  const brine = batch.brine ? brineStage({ cure: batch.cure, brine: batch.brine }, { finishedMassG }) : null;
+  const drying = batch.drying ? dryingStage(batch.drying) : null;
   const mould = mouldStage(batch.mould, { totalMassG: formula.values.mix.totalG });
   const cook = cookStage(batch, cookFacts(formula.values, familyId, finishedMassG));
   const press = pressStage(batch.press, { familyId, planAreaMm2: smallestPlanMm2(mould.values) });
   const cool = coolStage(batch, coolFacts(cure.values));
-  const judged: readonly StageResult<unknown>[] = [formula, cure, mould, cook, press, cool];
+  const all: readonly (StageResult<unknown> | null)[] = [
+    formula,
+    cure,
+    ...[dryCure, brine, drying],
+    ...[mould, cook, press, cool],
+  ];
+  const judged = all.filter((stage) => stage !== null);
   const judgedVerdicts = judged.flatMap((stage) => stage.verdicts);
   const record = recordStage(batch, judgedVerdicts);
   return {
@@ -66,6 +79,9 @@ export function assess(batch: Batch, { composition, today }: AssessContext): Ass
     ruleSets: ruleSetsUsed(batch, today),
     formula,
     cure,
+    dryCure,
+    brine,
+    drying,
     mould,
     cook,
     press,

@@ -1,20 +1,24 @@
 import * as v from 'valibot';
 import { BATCH_SCHEMA, type Batch } from '../record.ts';
-import { entry, list, stamp, text } from './shared.ts';
+import { blend } from './blend.ts';
+import { brine } from './brine.ts';
+import { dryCure } from './dry-cure.ts';
+import { drying } from './drying.ts';
+import { plan } from './plan.ts';
+import { declared, entry, linePart, list, stamp, text } from './shared.ts';
+import { slicing } from './slicing.ts';
+import { yieldTests } from './yield.ts';
 
 const formulaLine = v.strictObject({
   id: text,
   name: text,
-  part: v.picklist([
-    ...(['lean', 'fat', 'liver', 'offal', 'panade', 'egg', 'liquid'] as const),
-    ...(['garnish', 'seasoning', 'salt', 'curing-salt', 'lining'] as const),
-  ]),
+  part: linePart,
   ingredientId: stamp,
   amount: entry,
   basis: v.picklist(['mass', 'percent-of-meat', 'percent-of-total'] as const),
   actual: entry,
   lot: text,
-  declared: v.strictObject({ salt: entry, fat: entry, protein: entry, water: entry }),
+  declared,
   cure: v.nullable(v.strictObject({ nitrite: entry, nitrate: entry })),
   carriedNitrite: entry,
 });
@@ -134,4 +138,11 @@ export const batchSchema = v.strictObject({
   ),
   notes: text,
   issued: list(issued),
+  plan: v.exactOptional(plan),
+  yield: v.exactOptional(yieldTests),
+  blend: v.exactOptional(blend),
+  slicing: v.exactOptional(slicing),
+  dryCure: v.exactOptional(dryCure),
+  brine: v.exactOptional(brine),
+  drying: v.exactOptional(drying),
 }) satisfies v.GenericSchema<unknown, Batch>;

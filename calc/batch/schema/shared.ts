@@ -17,3 +17,12 @@ export const entry = v.strictObject({
   unit: v.picklist(Object.keys(UNITS) as Unit[]),
   origin: v.picklist(['entered', 'default'] as const),
 });
+
+/** What a line does in the mix. */
+export const linePart = v.picklist([
+  ...(['lean', 'fat', 'liver', 'offal', 'panade', 'egg', 'liquid'] as const),
+  ...(['garnish', 'seasoning', 'salt', 'curing-salt', 'lining'] as const),
+]);
+
+/** Figures off a pack. */
+export const declared = v.strictObject({ salt: entry, fat: entry, protein: entry, water: entry });

@@ -8,6 +8,13 @@ import {
   newStep,
   readBatch,
 } from '@larderwright/calc/batch';
+import { newBlendMaterial, newBlendSlice } from '@larderwright/calc/blend';
+import { newBrineSlice } from '@larderwright/calc/brine';
+import { newDryCurePiece, newDryCureSlice } from '@larderwright/calc/dry-cure';
+import { newDryingSlice, newFermentationStep } from '@larderwright/calc/drying';
+import { newPlanLine, newPlanSlice, newPlanStep, TERRINE_STEPS } from '@larderwright/calc/plan';
+import { newSlicingSlice } from '@larderwright/calc/slicing';
+import { newYieldTest } from '@larderwright/calc/yield';
 import { describe, expect, it } from 'vitest';
 import { demos } from '../../../content/demo/index.ts';
 
@@ -30,6 +37,41 @@ describe('readBatch', () => {
 
   it.each(Object.entries(demos))('reads the demo %s', (_, batch) => {
     expect(readBatch(json(batch))).toEqual({ ok: true, batch });
+  });
+
+  it.each([
+    ['dry cure', { dryCure: { ...newDryCureSlice(), pieces: [newDryCurePiece('p')] } }],
+    ['brine', { brine: newBrineSlice() }],
+    ['drying', { drying: { ...newDryingSlice(), steps: [newFermentationStep('s')] } }],
+  ] as const)('gives back a batch with a slice of %s, and tells where that is damaged', (_, slice) => {
+    const batch = { ...full(), ...slice };
+    expect(readBatch(json(batch))).toEqual({ ok: true, batch });
+    const [name] = Object.keys(slice);
+    const broken = { ...full(), [String(name)]: { ...Object.values(slice)[0], extra: 1 } };
+    expect(readBatch(json(broken))).toMatchObject({ ok: false, path: `${name}.extra` });
+  });
+
+  it.each([
+    [
+      'plan',
+      {
+        ...newPlanSlice(),
+        lines: [newPlanLine('l'), { ...newPlanLine('c'), priceBasis: 'sundries' }],
+        servingAt: '2026-05-01T12:00',
+        steps: TERRINE_STEPS.map((kind, index) => newPlanStep(`s${index}`, kind)),
+      },
+    ],
+    ['yield', { tests: [newYieldTest('t', 'one')] }],
+    ['blend', { ...newBlendSlice(), materials: [newBlendMaterial('m', 'fat')], freeA: 'm' }],
+    ['slicing', newSlicingSlice()],
+  ])('gives back the slice %s, which a batch need not have', (name, slice) => {
+    const batch = { ...full(), [name]: slice };
+    expect(readBatch(json(batch))).toEqual({ ok: true, batch });
+    expect(readBatch(json({ ...batch, [name]: { ...slice, extra: 1 } }))).toMatchObject({
+      ok: false,
+      path: `${name}.extra`,
+    });
+    expect(readBatch({ ...batch, [name]: undefined })).toMatchObject({ ok: false });
   });
 
   it('refuses a newer version and names it', () => {
