@@ -1,0 +1,105 @@
+import type { ComponentChildren } from 'preact';
+import type { Paper } from '../batch-sheet/sheet-page.tsx';
+import { usePaper } from '../batch-sheet/use-paper.ts';
+import type { CardHead } from './card-head.ts';
+import { ChoiceField } from './choice-field.tsx';
+
+const PAPERS = [
+  { value: 'a4', label: 'A4' },
+  { value: 'letter', label: 'US Letter' },
+];
+
+interface CardDeskProps {
+  /** What the card is for, in a sentence. */
+  about: string;
+  /** The cards on the paper that was chosen. */
+  children: (paper: Paper) => ComponentChildren;
+}
+
+/**
+ * The last section of a worksheet: its cards as they print, the paper, and the button. Only the cards go to
+ * paper from such a page, so every input of the worksheet must stand on one of them.
+ */
+export function CardDesk({ about, children }: CardDeskProps) {
+  const [paper, choosePaper] = usePaper();
+  return (
+    <section aria-labelledby="paper">
+      <div class="no-print">
+        <h2 id="paper">On paper</h2>
+        <p class="say">{about} Black only. Without a batch it prints empty, to write on by hand.</p>
+        <div class="fields">
+          <ChoiceField
+            label="Paper"
+            value={paper}
+            choices={PAPERS}
+            onChoose={(value) => choosePaper(value === 'letter' ? 'letter' : 'a4')}
+          />
+        </div>
+        <p class="buttons">
+          <button type="button" class="button-main" onClick={() => print()}>
+            Print
+          </button>
+        </p>
+      </div>
+      {/* The paper is wider than a phone: it scrolls by itself, and by the keyboard too. */}
+      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls must be reachable */}
+      <section class="sheet-desk" tabindex={0} aria-label="The card as it prints">
+        {children(paper)}
+      </section>
+    </section>
+  );
+}
+
+interface PrintCardProps {
+  title: string;
+  head: CardHead;
+  paper: Paper;
+  /** Stops and failed limits in words, printed above all else. */
+  stops: readonly string[];
+  /** The standing note every sheet carries. */
+  standing: string;
+  /** What the rules of this card are called where none is chosen. */
+  noRules?: string;
+  children: ComponentChildren;
+}
+
+/**
+ * One card of paper: title strip, stops, blocks, foot. It grows past a page rather than cut anything off;
+ * no block is parted. The flags of its figures are explained in the foot.
+ */
+export function PrintCard(props: PrintCardProps) {
+  const { title, head, paper, stops, standing, noRules = 'Rule set: none chosen', children } = props;
+  return (
+    <article class="sheet card" data-paper={paper} aria-label={title}>
+      <div class="sheet-fit">
+        <header class="sheet-head">
+          <h3 class="card-title">{title}</h3>
+          {head.demo ? <p class="sheet-demo">DEMO, invented: not a real batch</p> : null}
+          <p class="sheet-no">{head.batchNo ?? 'Batch no. ____________'}</p>
+        </header>
+        {stops.length > 0 ? (
+          <ul class="sheet-stops">
+            {stops.map((stop) => (
+              <li key={stop}>
+                <strong>STOP</strong> {stop}
+              </li>
+            ))}
+          </ul>
+        ) : null}
+        {children}
+        <footer class="sheet-foot">
+          <p>
+            <strong>{standing}</strong>
+          </p>
+          <p>
+            {head.ruleSets.length > 0 ? head.ruleSets.join(' · ') : noRules}
+            {head.version ? ` · ${head.version}` : ''}
+            {head.batchId ? ` · ${head.batchId}` : ''}
+            {head.printedAt ? ` · printed ${head.printedAt}` : ''} · E entered, D default, W worked out · keep
+            12 months past the product’s life
+          </p>
+        </footer>
+      </div>
+    </article>
+  );
+}
