@@ -1,9 +1,12 @@
 import { type Assessment, assess, type Batch } from '@larderwright/calc/batch';
 import { type CompositionTable, loadIngredients } from '@larderwright/calc/ingredients';
 import { nowIso } from '../state/clock.ts';
+import { brineWords } from '../words/brine.ts';
 import { cookWords } from '../words/cook.ts';
 import { coolWords } from '../words/cool.ts';
 import { cureWords } from '../words/cure.ts';
+import { dryCureWords } from '../words/dry-cure.ts';
+import { dryingWords } from '../words/drying.ts';
 import { formulaWords } from '../words/formula.ts';
 import { learnWords } from '../words/index.ts';
 import { mouldWords } from '../words/mould.ts';
@@ -18,9 +21,11 @@ export interface SheetComputed {
   readonly composition: CompositionTable;
 }
 
-for (const words of [formulaWords, cureWords, mouldWords, cookWords, pressWords, coolWords, recordWords]) {
-  learnWords(words);
-}
+const WORDS = [
+  ...[formulaWords, cureWords, dryCureWords, brineWords, dryingWords],
+  ...[mouldWords, cookWords, pressWords, coolWords, recordWords],
+];
+for (const words of WORDS) learnWords(words);
 
 /** Fetches the composition table and gives the function from batch to sheet. */
 export async function loadCompute(): Promise<(batch: Batch) => SheetComputed> {

@@ -1,7 +1,7 @@
 import type { Assessment, Batch } from '@larderwright/calc/batch';
 import { readEntry } from '@larderwright/calc/quantities';
 import { wallOf } from '../../parts/clock-text.ts';
-import { wordsOf } from '../../words/index.ts';
+import { stopLines } from '../../parts/stop-lines.ts';
 import { TEMPERATURE_LIMITS } from '../blank-model.ts';
 import type { DeviationLine, SheetModel, YieldBlock } from '../sheet-model.ts';
 import { buildCook } from './cook.ts';
@@ -10,17 +10,6 @@ import { filled, percent, words, worked } from './filled.ts';
 import { buildFoot, buildHeader, buildWarnings } from './head-and-foot.ts';
 import { buildMaterials } from './materials.ts';
 import { buildCure, buildFill, buildPreStart, buildSalt } from './weigh-blocks.ts';
-
-/** Every stop and every failed limit in words, each once. Both copies print them. */
-function stops(assessment: Assessment): string[] {
-  const failed = assessment.verdicts.filter((verdict) => verdict.state === 'fail');
-  const found = assessment.findings.filter((finding) => finding.severity === 'stop');
-  const said = [
-    ...failed.map((verdict) => `FAIL, hold, do not serve: ${wordsOf(verdict.reason, verdict.params).title}`),
-    ...found.map((finding) => wordsOf(finding.id, finding.params).title),
-  ];
-  return [...new Set(said)];
-}
 
 const DECISION_WORD = {
   '': 'no decision yet',
@@ -80,7 +69,7 @@ export function buildSheet(batch: Batch, assessment: Assessment, now: string): S
     yields: yields(batch, assessment),
     label: { useBy: words(batch.product.useBy), trace: words(batch.product.batchNo) },
     signOffs: { made: signed('made'), checked: signed('checked'), verified: signed('verified') },
-    stops: stops(assessment),
+    stops: stopLines(assessment.verdicts, assessment.findings),
     foot: buildFoot(batch, assessment, printed ? `${printed.date} ${printed.clock}` : null),
   };
 }

@@ -1,0 +1,56 @@
+import { BATCH_SCHEMA, type Batch, CALC_VERSION } from '@larderwright/calc/batch';
+import { isCheckOverdue, type RuleSet } from '@larderwright/calc/sources';
+import { wallOf } from './clock-text.ts';
+
+/** What stands at head and foot of a printed card: which batch, which rules, which code, when. */
+export interface CardHead {
+  readonly demo: boolean;
+  readonly product: string | null;
+  readonly batchNo: string | null;
+  readonly kitchen: string | null;
+  readonly ruleSets: readonly string[];
+  /** "calc 0.1.0 · record 1"; null on a card nobody has filled. */
+  readonly version: string | null;
+  readonly batchId: string | null;
+  readonly printedAt: string | null;
+}
+
+/** Head and foot of a card without a batch. */
+export const BLANK_HEAD: CardHead = {
+  demo: false,
+  product: null,
+  batchNo: null,
+  kitchen: null,
+  ruleSets: [],
+  version: null,
+  batchId: null,
+  printedAt: null,
+};
+
+const known = (text: string) => text.trim() || null;
+
+/** A rule set with its edition and the day it was last compared with its text. */
+function ruleSetLine({ jurisdiction, title, edition, reviewed }: RuleSet, now: string): string {
+  const overdue = isCheckOverdue(reviewed, now) ? ', CHECK OVERDUE' : '';
+  return `${jurisdiction}, ${title}, ${edition}; checked ${reviewed}${overdue}`;
+}
+
+/**
+ * Head and foot of a card.
+ *
+ * @param ruleSets those its figures are judged by
+ * @param now ISO 8601 with offset
+ */
+export function cardHead(batch: Batch, ruleSets: readonly (RuleSet | null)[], now: string): CardHead {
+  const printed = wallOf(now);
+  return {
+    demo: batch.demo,
+    product: known(batch.product.name),
+    batchNo: known(batch.product.batchNo),
+    kitchen: known(batch.product.kitchen),
+    ruleSets: ruleSets.filter((set) => set !== null).map((set) => ruleSetLine(set, now)),
+    version: `calc ${CALC_VERSION} · record ${BATCH_SCHEMA}`,
+    batchId: batch.id === 'empty' ? null : batch.id,
+    printedAt: printed ? `${printed.date} ${printed.clock}` : null,
+  };
+}
