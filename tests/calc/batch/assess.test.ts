@@ -1,5 +1,9 @@
 import { assess, type Batch, issueAssessment, issuedDifferences, newBatch } from '@larderwright/calc/batch';
+import { newBrineSlice } from '@larderwright/calc/brine';
+import { newDryCurePiece, newDryCureSlice } from '@larderwright/calc/dry-cure';
+import { newDryingSlice } from '@larderwright/calc/drying';
 import { loadIngredients } from '@larderwright/calc/ingredients';
+import { enteredEntry } from '@larderwright/calc/quantities';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { demos } from '../../../content/demo/index.ts';
 
@@ -130,6 +134,59 @@ describe('the invented pâté en croûte', () => {
     for (const deviation of batch.deviations) deviation.decision = 'release';
     const stop = judge(batch).findings.find(({ id }) => id === 'record.released-while-failing');
     expect(stop?.severity).toBe('stop');
+  });
+});
+
+describe('whole muscle and drying', () => {
+  const begun = { dryCure: newDryCureSlice(), brine: newBrineSlice(), drying: newDryingSlice() };
+
+  it('that a page has begun and nobody filled say nothing', () => {
+    const plain = judge(demo('country-terrine'));
+    const after = judge({ ...demo('country-terrine'), ...begun });
+    expect(plain.dryCure).toBeNull();
+    expect(after.findings).toEqual(plain.findings);
+    expect(after.verdicts).toEqual(plain.verdicts);
+    expect(after.missing).toEqual(plain.missing);
+  });
+
+  // Derived: 20 g of a 6.25 % pack on 1 kg of meat is 1,250 mg/kg.
+  it('stop the batch: curing salt weighed as salt on one piece of two, each named', () => {
+    const dryCure = newDryCureSlice();
+    const piece = (name: string, cureG: string) => ({
+      ...newDryCurePiece(name),
+      name,
+      skinOff: enteredEntry('1000', 'g'),
+      curingSaltActual: enteredEntry(cureG, 'g'),
+    });
+    dryCure.product = 'bacon';
+    dryCure.pack.strength.nitrite = enteredEntry('6.25', '%');
+    dryCure.pieces = [piece('Belly', '20'), piece('Loin', '1.9')];
+    const batch = { ...demo('country-terrine'), dryCure };
+    batch.cure.ruleSetId = 'us-federal';
+    const { findings, verdicts } = judge(batch);
+    const gross = findings.filter(({ id }) => id === 'dry-cure.gross-error');
+    expect(gross.map(({ params }) => params)).toEqual([{ name: 'Belly', ppm: 1250 }]);
+    const nitrite = verdicts.filter(({ id }) => id === 'dry-cure.nitrite');
+    expect(nitrite.map(({ state, params }) => [params.piece, state])).toEqual([
+      ['Belly', 'fail'],
+      ['Loin', 'pass'],
+    ]);
+  });
+
+  it('stop the batch: dried goods need an accepted plan, whatever else is right', () => {
+    const drying = { ...newDryingSlice(), kind: 'dried-muscle' as const };
+    const { findings, verdicts } = judge({ ...demo('country-terrine'), drying });
+    const plan = findings.find(({ id }) => id === 'drying.approved-plan');
+    expect(plan?.severity).toBe('stop');
+    expect(verdicts.find(({ id }) => id === 'drying.plan')?.state).toBe('cannot-tell');
+  });
+
+  it('differ from what was issued when any piece does', () => {
+    const drying = { ...newDryingSlice(), kind: 'dried-muscle' as const };
+    const batch = { ...demo('country-terrine'), drying };
+    const issued = issueAssessment(batch, judge(batch), composition, '2026-03-11T09:00:00-04:00');
+    const twice = { ...issued, verdicts: [...issued.verdicts, ...issued.verdicts] };
+    expect(issuedDifferences(twice, judge(batch)).map(({ what }) => what)).toContain('drying.plan');
   });
 });
 
