@@ -153,7 +153,7 @@ describe('a cook from nothing', () => {
     );
     expect(await chart.locator('svg').textContent()).toMatch(/limit 70\s°C \(158\s°F\).*act at 70\.5\s°C/s);
     await chart.getByText('The same as a table').click();
-    expect(await chart.locator('tbody tr').count()).toBe(4);
+    await soon(() => chart.locator('tbody tr').count()).toBe(4);
     expect(await page.locator('.worksheet [style]').count()).toBe(0);
   });
 });
@@ -347,6 +347,18 @@ describe('whatever is typed', () => {
     expect(await page.locator('.quick-entry').textContent()).toMatch(/"noon" is not a time of day/);
     expect(await page.locator('.reading').count()).toBe(1);
   });
+});
+
+it('prints every reading of the log, though the screen shows a page of them', async () => {
+  await using visit = await openPage(TERRINE);
+  const { page } = visit;
+  await expectStand(page, /PASS/);
+  await soon(() => page.locator('.reading').count()).toBe(15);
+  await page.evaluate(() => dispatchEvent(new Event('beforeprint')));
+  // The invented log holds 39 readings.
+  await soon(() => page.locator('.reading').count()).toBe(39);
+  await page.evaluate(() => dispatchEvent(new Event('afterprint')));
+  await soon(() => page.locator('.reading').count()).toBe(15);
 });
 
 it('fits a phone and breaks no accessibility rule with a log open', async () => {

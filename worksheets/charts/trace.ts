@@ -2,7 +2,7 @@ import type { CurvePoint } from './model.ts';
 import type { Scale } from './scale.ts';
 
 /** Longest gap between two readings that a line may cross, ms: beyond it nobody knows what the core did. */
-export const LONGEST_BRIDGE_MS = 60 * 60_000;
+const LONGEST_BRIDGE_MS = 60 * 60_000;
 
 /** Readings that carry the line, in order of time. Excluded ones are drawn as marks only. */
 export function tracePoints(points: readonly CurvePoint[]): CurvePoint[] {

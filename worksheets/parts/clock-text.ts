@@ -69,7 +69,7 @@ export function offsetAt(atMs: number, zone: string): number {
 }
 
 /** An instant as ISO 8601 on a clock `offsetMin` ahead of UTC. */
-export function isoWithOffset(atMs: number, offsetMin: number): string {
+function isoWithOffset(atMs: number, offsetMin: number): string {
   const sign = offsetMin < 0 ? '-' : '+';
   const ahead = Math.abs(offsetMin);
   const wall = new Date(atMs + offsetMin * MINUTE_MS).toISOString().slice(0, 19);

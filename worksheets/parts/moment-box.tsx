@@ -97,6 +97,7 @@ export function MomentBox(props: MomentBoxProps) {
         <input
           class="field-input field-day"
           type="date"
+          data-blank={date === '' ? 'yes' : undefined}
           aria-label={`Day of ${label}`}
           value={date}
           readOnly={waking}

@@ -1,11 +1,13 @@
 import type { ProbeLog } from '@larderwright/calc/process';
-import { useState } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
 import { dayWords, wallOf } from '../parts/clock-text.ts';
 import { byTime } from './edits.ts';
 import { ReadingRow } from './reading-row.tsx';
 
 /** Rows shown at once. A logger's file can hold thousands. */
 const PAGE = 24;
+/** Rows on paper: beyond this the batch sheet prints the readings that decide. */
+const MOST_ON_PAPER = 1000;
 
 interface ReadingTableProps {
   log: ProbeLog;
@@ -18,16 +20,34 @@ interface ReadingTableProps {
   fromMs?: number | null;
 }
 
+/** True while the page is being set on paper. */
+function usePrinting(): boolean {
+  const [printing, setPrinting] = useState(false);
+  useEffect(() => {
+    const begin = () => setPrinting(true);
+    const end = () => setPrinting(false);
+    addEventListener('beforeprint', begin);
+    addEventListener('afterprint', end);
+    return () => {
+      removeEventListener('beforeprint', begin);
+      removeEventListener('afterprint', end);
+    };
+  }, []);
+  return printing;
+}
+
 const NOTHING: readonly string[] = [];
 
 /** The readings of one log in order of time, each to be put right or excluded. The last page stands open. */
 export function ReadingTable({ log, name, corrected, says, fromMs = null }: ReadingTableProps) {
   const all = byTime(log.readings);
   const rows = fromMs === null ? all : all.filter((reading) => !(Date.parse(reading.at) < fromMs));
-  const pages = Math.max(1, Math.ceil(rows.length / PAGE));
+  const onPaper = usePrinting();
+  const length = onPaper ? MOST_ON_PAPER : PAGE;
+  const pages = Math.max(1, Math.ceil(rows.length / length));
   const [chosen, setChosen] = useState<number | null>(null);
   const page = Math.min(chosen ?? pages - 1, pages - 1);
-  const shown = rows.slice(page * PAGE, (page + 1) * PAGE);
+  const shown = rows.slice(page * length, (page + 1) * length);
   const before = all.length - rows.length;
   let day = '';
   return (
@@ -39,7 +59,7 @@ export function ReadingTable({ log, name, corrected, says, fromMs = null }: Read
             Earlier
           </button>
           <span>
-            Readings {page * PAGE + 1} to {page * PAGE + shown.length} of {rows.length}
+            Readings {page * length + 1} to {page * length + shown.length} of {rows.length}
           </span>
           <button type="button" disabled={page === pages - 1} onClick={() => setChosen(page + 1)}>
             Later

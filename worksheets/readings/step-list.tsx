@@ -16,7 +16,7 @@ import { changeStep, FIRST } from './edits.ts';
 const LIST = 'process.steps';
 const KINDS = ['smoke', 'cook', 'reheat', 'chill'] as const;
 
-export const STEP_NAME: Record<StepKind, string> = {
+const STEP_NAME: Record<StepKind, string> = {
   smoke: 'Smoke',
   cook: 'Cook',
   reheat: 'Reheat',
