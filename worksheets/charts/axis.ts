@@ -41,6 +41,6 @@ export function tempAxis(
   const step = [5, 10, 20, 50, 100].find((each) => (highC - lowC) / each <= room) ?? 200;
   // Adding 0 turns a negative zero into a plain one.
   const bottom = Math.floor(lowC / step) * step + 0;
-  const top = Math.max(Math.ceil(highC / step) * step, bottom + step);
+  const top = Math.max(Math.ceil(highC / step) * step, bottom + step) + 0;
   return { domain: [bottom, top], marks: ticks(bottom, top, Math.round((top - bottom) / step)) };
 }
