@@ -4,7 +4,7 @@ import { extentOf, linearScale, type Scale } from './scale.ts';
 import { type WindowStep, windowSteps } from './window-shape.ts';
 
 /** Room for the marks around the drawing, px. */
-const EDGE = { top: 22, right: 14, bottom: 40, left: 46 } as const;
+const EDGE = { top: 22, right: 22, bottom: 40, left: 46 } as const;
 /** Width a clock label and height a temperature label need, px. */
 const CLOCK_ROOM = 64;
 const DEGREE_ROOM = 34;

@@ -50,7 +50,8 @@ function levelsOf({ limit, logs }: CookValues): CurveLevel[] {
 
 function runsOf(ruling: CookLogResult | undefined): CurveRun[] {
   const run = ruling?.hold?.run;
-  if (!run || !ruling.hold) return [];
+  // A single reading is no stretch of time, unless the limit asks for none.
+  if (!run || !ruling.hold || (run.endMs === run.startMs && ruling.state !== 'pass')) return [];
   const label = `held ${durationWords(ruling.hold.countedS / 60, 'down')}`;
   return [{ fromMs: run.startMs, toMs: run.endMs, label }];
 }

@@ -5,7 +5,10 @@ import type { CookLogResult, CookValues } from '@larderwright/calc/lethality';
 export interface ProbeStand {
   readonly logId: string;
   readonly state: VerdictState;
+  /** Newest reading that counts, °C, the probe's offset taken off. */
   readonly lastC: number | null;
+  /** The offset changed it. */
+  readonly corrected: boolean;
   readonly lastMs: number | null;
   readonly actionC: number | null;
   readonly countedS: number;
@@ -36,7 +39,7 @@ export interface Stand {
 /** Room for the last digits of a corrected reading. */
 const TEMP_EPSILON = 1e-6;
 
-function probeStand({ logId, state, readings, hold }: CookLogResult, holdS: number): ProbeStand {
+function probeStand({ logId, log, state, readings, hold }: CookLogResult, holdS: number): ProbeStand {
   const newest = readings.findLast((reading) => reading.state !== 'excluded');
   // A newest reading that cannot be or cannot be read has broken whatever run there was.
   const last = newest?.state === 'counts' ? newest : undefined;
@@ -47,6 +50,7 @@ function probeStand({ logId, state, readings, hold }: CookLogResult, holdS: numb
     logId,
     state,
     lastC,
+    corrected: log.offsetC !== null && log.offsetC !== 0,
     lastMs: last?.atMs ?? null,
     actionC,
     countedS: hold?.countedS ?? 0,

@@ -23,6 +23,29 @@ export interface LegRow {
   readonly leg: CoolLeg;
   readonly verdict: Verdict;
   readonly probes: readonly LegProbe[];
+  /** The worst of all probes: earliest deadline, longest times, latest arrival. Null where one is not known. */
+  readonly latestMs: number | null;
+  readonly worstMin: number | null;
+  readonly lineMin: number | null;
+  readonly projectedMs: number | null;
+}
+
+/** The largest of what every probe gives; null as soon as one gives nothing. */
+function largest(values: readonly (number | null)[]): number | null {
+  return values.length === 0 || values.includes(null) ? null : Math.max(...values.map((value) => value ?? 0));
+}
+
+function worstOfProbes(
+  probes: readonly LegProbe[],
+): Pick<LegRow, 'latestMs' | 'worstMin' | 'lineMin' | 'projectedMs'> {
+  const deadlines = probes.flatMap(({ latestMs }) => latestMs ?? []);
+  const arrivals = probes.flatMap(({ projectedMs }) => projectedMs ?? []);
+  return {
+    latestMs: deadlines.length === 0 ? null : Math.min(...deadlines),
+    worstMin: largest(probes.map(({ worstMin }) => worstMin)),
+    lineMin: largest(probes.map(({ lineMin }) => lineMin)),
+    projectedMs: arrivals.length === 0 ? null : Math.max(...arrivals),
+  };
 }
 
 function probesOf(
@@ -61,17 +84,9 @@ export function legRows(
     legs.flatMap((leg): LegRow[] => {
       const id = cooling.number === 1 ? `cool.leg.${leg.id}` : `cool.${cooling.number}.leg.${leg.id}`;
       const verdict = verdicts.find((one) => one.id === id);
-      return verdict
-        ? [
-            {
-              key: id,
-              cooling: cooling.number,
-              leg,
-              verdict,
-              probes: probesOf(cooling, leg, verdict.subjectId, names),
-            },
-          ]
-        : [];
+      if (!verdict) return [];
+      const probes = probesOf(cooling, leg, verdict.subjectId, names);
+      return [{ key: id, cooling: cooling.number, leg, verdict, probes, ...worstOfProbes(probes) }];
     }),
   );
 }

@@ -6,7 +6,7 @@ import { VerdictLine } from '../parts/verdict-line.tsx';
 import { useShared } from '../state/use-shared.ts';
 import { clockBeside } from '../words/chill-stand.ts';
 import { $chill } from './computed.ts';
-import type { LegProbe, LegRow } from './leg-rows.ts';
+import type { LegRow } from './leg-rows.ts';
 
 const STATE_WORD = { pass: 'PASS', fail: 'FAIL', 'cannot-tell': 'CANNOT TELL' } as const;
 /** Findings that a field, a row or the deviations show themselves. */
@@ -59,8 +59,7 @@ export function Legs() {
 }
 
 function LegLine({ row, offsetMin }: { row: LegRow; offsetMin: number }) {
-  const { leg, verdict, probes, cooling } = row;
-  const [ruling] = probes;
+  const { leg, verdict, probes, cooling, worstMin, lineMin } = row;
   const from = leg.from === null ? 'End of cooking' : formatLimitTemp(leg.from, 'maximum').text;
   return (
     <tr>
@@ -72,18 +71,12 @@ function LegLine({ row, offsetMin }: { row: LegRow; offsetMin: number }) {
         {leg.goodMin === undefined ? '' : `; good practice ${durationWords(leg.goodMin, 'down')}`}
       </th>
       <td data-head="Latest clock time">
-        {ruling?.latestMs == null ? (
-          'its clock has not started'
-        ) : (
-          <Latest probe={ruling} offsetMin={offsetMin} />
-        )}
+        {row.latestMs === null ? 'its clock has not started' : <Latest row={row} offsetMin={offsetMin} />}
       </td>
       <td data-head="Longest the readings allow">
-        {ruling?.worstMin == null ? 'not shown' : durationWords(ruling.worstMin, 'up')}
+        {worstMin === null ? 'not shown' : durationWords(worstMin, 'up')}
       </td>
-      <td data-head="By straight lines">
-        {ruling?.lineMin == null ? 'not shown' : durationWords(ruling.lineMin, 'up')}
-      </td>
+      <td data-head="By straight lines">{lineMin === null ? 'not shown' : durationWords(lineMin, 'up')}</td>
       <td data-head="Verdict">
         <span class="verdict" data-state={verdict.state}>
           <strong class="verdict-word">{STATE_WORD[verdict.state]}</strong>
@@ -100,8 +93,8 @@ function LegLine({ row, offsetMin }: { row: LegRow; offsetMin: number }) {
   );
 }
 
-function Latest({ probe, offsetMin }: { probe: LegProbe; offsetMin: number }) {
-  const { latestMs, projectedMs } = probe;
+function Latest({ row, offsetMin }: { row: LegRow; offsetMin: number }) {
+  const { latestMs, projectedMs } = row;
   if (latestMs === null) return null;
   const floor = Math.floor(latestMs / 60_000) * 60_000;
   return (

@@ -57,7 +57,8 @@ export function probeStandWords(probe: ProbeStand, offsetMin: number): string {
     return `Counted on readings ${span}: ${durationWords(countedS / 60, 'down')}.`;
   }
   if (lastC === null || lastMs === null) return 'No reading that counts stands last.';
-  const shown = `Last reading ${fixedText(lastC, 1, 'down')} °C at ${moment(lastMs)}`;
+  const corrected = probe.corrected ? ', corrected,' : '';
+  const shown = `Last reading${corrected} ${fixedText(lastC, 1, 'down')} °C at ${moment(lastMs)}`;
   if (actionC === null) return `${shown}.`;
   if (probe.holding) return `${shown}. Counted so far: ${durationWords(countedS / 60, 'down')}.`;
   return `${shown}: ${fixedText(actionC - lastC, 1, 'up')} °C below ${fixedText(actionC, 1, 'up')} °C.`;

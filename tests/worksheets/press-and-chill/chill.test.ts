@@ -10,21 +10,24 @@ import { chillStandLine, nextDeadlineWords } from '../../../worksheets/words/chi
 import { COOL_RULE_SET_NAMES } from '../../../worksheets/words/cool-rule-set-names.ts';
 
 /** A cooling by the Food Code (135 °F to 70 °F in 2 h, to 41 °F in 6 h), out of the heat at 12:00. */
-function chill(readings: string, { rule = 'us-food-code', facts = UNKNOWN_COOL_FACTS, medium = '2' } = {}) {
+function chill(
+  readings: string,
+  { rule = 'us-food-code', facts = UNKNOWN_COOL_FACTS, medium = '2', second = '' } = {},
+) {
   const blank = newBatch({ id: 'b', at: '2026-03-10T12:00:00+00:00', zone: 'UTC' });
   const at = (clock: string) => `2026-03-10T${clock}:00+00:00`;
-  const log = {
-    ...newProbeLog('a', null),
+  const logOf = (id: string, text: string) => ({
+    ...newProbeLog(id, null),
     offset: enteredEntry('0', 'dC'),
     error: enteredEntry('0', 'dC'),
-    readings: readings
+    readings: text
       .split(',')
       .filter((each) => each.trim() !== '')
       .map((each, i) => {
         const [clock = '', core = ''] = each.trim().split(' ');
-        return newReading(`r${i}`, at(clock), core, 'C', null);
+        return newReading(`${id}${i}`, at(clock), core, 'C', null);
       }),
-  };
+  });
   const batch = {
     ...blank,
     process: {
@@ -34,11 +37,14 @@ function chill(readings: string, { rule = 'us-food-code', facts = UNKNOWN_COOL_F
         { ...newStep('cook', 'cook'), startedAt: at('10:00'), endedAt: at('12:00') },
         { ...newStep('chill', 'chill'), medium: enteredEntry(medium, 'C'), startedAt: at('12:05') },
       ],
-      logs: [log],
+      logs: [logOf('a', readings), ...(second === '' ? [] : [logOf('b', second)])],
     },
   };
   const { values, verdicts } = coolStage(batch, facts);
-  const names = new Map([['a', 'Front']]);
+  const names = new Map([
+    ['a', 'Front'],
+    ['b', 'Back'],
+  ]);
   return {
     stand: chillStandOf(values, verdicts),
     legs: legRows(values, verdicts, names),
@@ -69,6 +75,19 @@ describe('legs', () => {
     const { legs, stand } = chill('12:00 75, 12:30 66');
     expect(legs.every(({ probes }) => probes[0]?.latestMs === null)).toBe(true);
     expect(stand.kind).toBe('unknown');
+  });
+});
+
+describe('a leg of two probes', () => {
+  it('has the earliest deadline and the longest time of the two', () => {
+    const second = '12:00 74, 12:20 58, 12:40 45, 13:10 30, 13:40 20.5, 14:10 12, 14:50 7, 15:30 4.8';
+    const { legs } = chill('12:00 75, 12:40 58, 13:00 45, 13:30 30, 14:00 20.5', { second });
+    const [first, last] = legs;
+    expect(first?.latestMs).toBe(Date.parse('2026-03-10T14:20:00Z'));
+    // Derived: 12:40 to 14:00 and 12:20 to 13:40, 80 min each; the first probe has not shown the end of leg two.
+    expect(first?.worstMin).toBe(80);
+    expect(last?.worstMin).toBeNull();
+    expect(first?.probes.map(({ name }) => name).toSorted()).toEqual(['Back', 'Front']);
   });
 });
 
