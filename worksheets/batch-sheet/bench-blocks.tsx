@@ -111,7 +111,7 @@ export function MaterialsBlock({ materials, blank = false }: { materials: Materi
           <tbody>
             {meats.map((row) => (
               <tr key={row.id}>
-                <th scope="row">{row.name}</th>
+                <RowHead name={row.name} />
                 <td class="figure">
                   <Cell value={row.planned} />
                 </td>
@@ -149,7 +149,7 @@ export function MaterialsBlock({ materials, blank = false }: { materials: Materi
               <tbody>
                 {rows.map((row) => (
                   <tr key={row.id}>
-                    <th scope="row">{row.name}</th>
+                    <RowHead name={row.name} />
                     <td class="figure">
                       <Cell value={row.planned} />
                     </td>
@@ -182,6 +182,11 @@ export function MaterialsBlock({ materials, blank = false }: { materials: Materi
       </p>
     </Block>
   );
+}
+
+/** The name of a row; a row still to be written has no head to read out. */
+function RowHead({ name }: { name: string }) {
+  return name === '' ? <td class="row-name" /> : <th scope="row">{name}</th>;
 }
 
 function blankRows(count: number): Materials['meats'] {
