@@ -179,6 +179,29 @@ export const WORD_SOURCES = {
     mark: 'confirmed',
     note: 'Read in guidance and part of a state text.',
   },
+  'us-cold-storage-chart': {
+    title: 'Cold Food Storage Chart',
+    issuer: 'United States Departments of Agriculture and of Health, FoodSafety.gov',
+    edition: 'current chart and one older edition',
+    reviewed: REVIEWED,
+    mark: 'confirmed',
+    note: 'Read in copies of the chart.',
+  },
+  'us-21-cfr-113-114': {
+    title: '21 CFR 108, 113 and 114: low-acid canned and acidified foods',
+    issuer: 'United States Food and Drug Administration',
+    edition: 'undated',
+    reviewed: REVIEWED,
+    mark: 'confirmed',
+    note: 'The definitions were read in a state text.',
+  },
+  'fsis-listeria-guideline': {
+    title: 'Compliance guideline on Listeria monocytogenes in ready-to-eat products, with 9 CFR 430',
+    issuer: 'United States Department of Agriculture, Food Safety and Inspection Service',
+    edition: 'undated training text',
+    reviewed: REVIEWED,
+    mark: 'confirmed',
+  },
 } as const satisfies Record<string, Source>;
 
 /** Every source by id: calc's and the words'. */

@@ -40,6 +40,7 @@ export { type OpenSaltAndCure, saltAndCureForTarget } from './salt-and-cure-for-
 export { saltToRaise } from './salt-to-raise.ts';
 export type * from './slice.ts';
 export { type CureContext, cureStage } from './stage.ts';
+export { CURING_SALT_STRENGTHS, type CuringSaltStrength, nitriteOfAGramPerKg } from './strengths.ts';
 export type { CuredFacts, CureValues, CureWeighing } from './values.ts';
 export { judgeRuleSet, limitParams } from './verdicts.ts';
 export { isWeighable, MIN_SCALE_STEPS, nearestStepG, stepBelowG, weighingErrorFraction } from './weighing.ts';

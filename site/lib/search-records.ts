@@ -2,7 +2,7 @@ import { plainWords } from '../../content/words.ts';
 import { type Book, openBook } from './book.ts';
 import { SAFETY_WORDS } from './safety-words.ts';
 import { SEVERITY } from './severity.ts';
-import { TABLE_PARTS } from './tables.ts';
+import { tableAnchors } from './tables.ts';
 import { urls } from './urls.ts';
 
 /** What is searched besides the pages themselves: one record a caution, a defect, a part of a table. */
@@ -23,7 +23,7 @@ export interface SearchRecord {
 /** All records, in reading order. */
 export async function searchRecords(): Promise<SearchRecord[]> {
   const book = await openBook();
-  return [...cautionRecords(book), ...defectRecords(book), ...tableRecords(book)];
+  return [...cautionRecords(book), ...defectRecords(book), ...(await tableRecords(book))];
 }
 
 function cautionRecords({ cautions }: Book): SearchRecord[] {
@@ -58,27 +58,30 @@ function defectRecords({ defects }: Book): SearchRecord[] {
   }));
 }
 
-function tableRecords({ tables }: Book): SearchRecord[] {
-  return tables.flatMap(({ id, data }) => [
-    {
-      url: urls.table(id),
-      kind: 'table' as const,
-      title: data.title,
-      summary: data.summary,
-      level: '',
-      levelId: '',
-      content: text(data.title, data.summary, data.searchWords.join('. ')),
-    },
-    ...(TABLE_PARTS[id] ?? []).map((part) => ({
-      url: `${urls.table(id)}#${part.id}`,
-      kind: 'table' as const,
-      title: `${data.title}: ${part.label}`,
-      summary: part.words.slice(0, 3).join('; '),
-      level: '',
-      levelId: '',
-      content: text(part.label, data.title, ...part.words),
-    })),
-  ]);
+async function tableRecords(book: Book): Promise<SearchRecord[]> {
+  const records = await Promise.all(
+    book.tables.map(async ({ id, data }): Promise<SearchRecord[]> => {
+      const table = { kind: 'table' as const, level: '', levelId: '' };
+      const anchors = await tableAnchors(id, book);
+      return [
+        {
+          ...table,
+          url: urls.table(id),
+          title: data.title,
+          summary: data.summary,
+          content: text(data.title, data.summary, data.searchWords.join('. ')),
+        },
+        ...anchors.map(({ id: place, label, words }) => ({
+          ...table,
+          url: `${urls.table(id)}#${place}`,
+          title: `${data.title}: ${label}`,
+          summary: words.slice(0, 4).join('; '),
+          content: text(label, data.title, ...words),
+        })),
+      ];
+    }),
+  );
+  return records.flat();
 }
 
 function text(...parts: string[]): string {

@@ -8,8 +8,10 @@ import { formulaSources } from './formula.ts';
 import { geleeSources } from './gelee.ts';
 import { heatSources } from './heat.ts';
 import { ingredientsSources } from './ingredients.ts';
+import { labelSources } from './label.ts';
 import { lethalitySources } from './lethality.ts';
 import { mouldSources } from './mould.ts';
+import { referenceSources } from './reference.ts';
 import { seasoningSources } from './seasoning.ts';
 import { yieldSources } from './yield.ts';
 
@@ -29,4 +31,6 @@ export const SOURCES = {
   ...chillBudgetSources,
   ...geleeSources,
   ...seasoningSources,
+  ...referenceSources,
+  ...labelSources,
 } as const;
