@@ -1,4 +1,9 @@
 import { type BrineFindingId, type BrineValues, brineStage } from '../brine/index.ts';
+import {
+  type ChillBudgetFindingId,
+  type ChillBudgetValues,
+  chillBudgetStage,
+} from '../chill-budget/index.ts';
 import { type CoolFindingId, type CoolValues, coolFacts, coolStage } from '../cooling/index.ts';
 import { type CureFindingId, type CureValues, cureStage } from '../cure/index.ts';
 import { type DryCureFindingId, type DryCureValues, dryCureStage } from '../dry-cure/index.ts';
@@ -10,6 +15,7 @@ import { type CookFindingId, type CookValues, cookFacts, cookStage } from '../le
 import { type MouldFindingId, type MouldValues, mouldStage } from '../mould/index.ts';
 import { type PressFindingId, type PressValues, pressStage } from '../press/index.ts';
 import { entryValue } from '../quantities/index.ts';
+import { type SeasoningFindingId, type SeasoningValues, seasoningStage } from '../seasoning/index.ts';
 import type { Batch } from './record.ts';
 import { type RecordFindingId, recordStage } from './record-stage.ts';
 import { type RuleSetUsed, ruleSetsUsed } from './rule-sets-used.ts';
@@ -31,6 +37,8 @@ export interface Assessment {
   readonly dryCure: StageResult<DryCureValues, DryCureFindingId> | null;
   readonly brine: StageResult<BrineValues, BrineFindingId> | null;
   readonly drying: StageResult<DryingValues, DryingFindingId> | null;
+  readonly seasoning: StageResult<SeasoningValues, SeasoningFindingId> | null;
+  readonly chillBudget: StageResult<ChillBudgetValues, ChillBudgetFindingId> | null;
   readonly mould: StageResult<MouldValues, MouldFindingId>;
   readonly cook: StageResult<CookValues, CookFindingId>;
   readonly press: StageResult<PressValues, PressFindingId>;
@@ -61,7 +69,10 @@ export function assess(batch: Batch, { composition, today }: AssessContext): Ass
   const dryCure = batch.dryCure ? dryCureStage({ cure: batch.cure, dryCure: batch.dryCure }) : null;
   const brine = batch.brine ? brineStage({ cure: batch.cure, brine: batch.brine }, { finishedMassG }) : null;
   const drying = batch.drying ? dryingStage(batch.drying) : null;
-  const mould = mouldStage(batch.mould, { totalMassG: formula.values.mix.totalG });
+  const { totalG } = formula.values.mix;
+  const seasoning = batch.seasoning ? seasoningStage(batch.seasoning, { totalG, today }) : null;
+  const chillBudget = batch.chillBudget ? chillBudgetStage(batch.chillBudget, { familyId }) : null;
+  const mould = mouldStage(batch.mould, { totalMassG: totalG });
   const cook = cookStage(batch, cookFacts(formula.values, familyId, finishedMassG));
   const press = pressStage(batch.press, { familyId, planAreaMm2: smallestPlanMm2(mould.values) });
   const cool = coolStage(batch, coolFacts(cure.values));
@@ -69,6 +80,7 @@ export function assess(batch: Batch, { composition, today }: AssessContext): Ass
     formula,
     cure,
     ...[dryCure, brine, drying],
+    ...[seasoning, chillBudget],
     ...[mould, cook, press, cool],
   ];
   const judged = all.filter((stage) => stage !== null);
@@ -82,6 +94,8 @@ export function assess(batch: Batch, { composition, today }: AssessContext): Ass
     dryCure,
     brine,
     drying,
+    seasoning,
+    chillBudget,
     mould,
     cook,
     press,

@@ -1,5 +1,6 @@
 import type { BlendSlice } from '../blend/index.ts';
 import type { BrineSlice } from '../brine/index.ts';
+import type { ChillBudgetSlice } from '../chill-budget/index.ts';
 import type { CureSlice } from '../cure/index.ts';
 import type { DryCureSlice } from '../dry-cure/index.ts';
 import type { DryingSlice } from '../drying/index.ts';
@@ -9,6 +10,7 @@ import type { PlanSlice } from '../plan/index.ts';
 import type { PressSlice } from '../press/index.ts';
 import type { ProcessSlice } from '../process/index.ts';
 import type { Entry } from '../quantities/index.ts';
+import type { SeasoningSlice } from '../seasoning/index.ts';
 import type { SlicingSlice } from '../slicing/index.ts';
 import type { YieldSlice } from '../yield/index.ts';
 
@@ -72,6 +74,8 @@ export interface OptionalSlices {
   dryCure?: DryCureSlice;
   brine?: BrineSlice;
   drying?: DryingSlice;
+  seasoning?: SeasoningSlice;
+  chillBudget?: ChillBudgetSlice;
 }
 
 /** One batch as one plain record: what a person entered or measured, nothing derived but `issued`. */

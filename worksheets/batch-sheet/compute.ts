@@ -2,6 +2,7 @@ import { type Assessment, assess, type Batch } from '@larderwright/calc/batch';
 import { type CompositionTable, loadIngredients } from '@larderwright/calc/ingredients';
 import { nowIso } from '../state/clock.ts';
 import { brineWords } from '../words/brine.ts';
+import { chillBudgetWords } from '../words/chill-budget.ts';
 import { cookWords } from '../words/cook.ts';
 import { coolWords } from '../words/cool.ts';
 import { cureWords } from '../words/cure.ts';
@@ -12,6 +13,7 @@ import { learnWords } from '../words/index.ts';
 import { mouldWords } from '../words/mould.ts';
 import { pressWords } from '../words/press.ts';
 import { recordWords } from '../words/record.ts';
+import { seasoningWords } from '../words/seasoning.ts';
 import { buildSheet } from './build/index.ts';
 import type { SheetModel } from './sheet-model.ts';
 
@@ -23,6 +25,7 @@ export interface SheetComputed {
 
 const WORDS = [
   ...[formulaWords, cureWords, dryCureWords, brineWords, dryingWords],
+  ...[seasoningWords, chillBudgetWords],
   ...[mouldWords, cookWords, pressWords, coolWords, recordWords],
 ];
 for (const words of WORDS) learnWords(words);

@@ -2,9 +2,11 @@ import * as v from 'valibot';
 import { BATCH_SCHEMA, type Batch } from '../record.ts';
 import { blend } from './blend.ts';
 import { brine } from './brine.ts';
+import { chillBudget } from './chill-budget.ts';
 import { dryCure } from './dry-cure.ts';
 import { drying } from './drying.ts';
 import { plan } from './plan.ts';
+import { seasoning } from './seasoning.ts';
 import { declared, entry, linePart, list, stamp, text } from './shared.ts';
 import { slicing } from './slicing.ts';
 import { yieldTests } from './yield.ts';
@@ -145,4 +147,6 @@ export const batchSchema = v.strictObject({
   dryCure: v.exactOptional(dryCure),
   brine: v.exactOptional(brine),
   drying: v.exactOptional(drying),
+  seasoning: v.exactOptional(seasoning),
+  chillBudget: v.exactOptional(chillBudget),
 }) satisfies v.GenericSchema<unknown, Batch>;

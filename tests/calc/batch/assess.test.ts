@@ -1,9 +1,11 @@
 import { assess, type Batch, issueAssessment, issuedDifferences, newBatch } from '@larderwright/calc/batch';
 import { newBrineSlice } from '@larderwright/calc/brine';
+import { newChillBudgetSlice, newChillLot } from '@larderwright/calc/chill-budget';
 import { newDryCurePiece, newDryCureSlice } from '@larderwright/calc/dry-cure';
 import { newDryingSlice } from '@larderwright/calc/drying';
 import { loadIngredients } from '@larderwright/calc/ingredients';
 import { enteredEntry } from '@larderwright/calc/quantities';
+import { newLooseSpice, newSeasoningSlice } from '@larderwright/calc/seasoning';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { demos } from '../../../content/demo/index.ts';
 
@@ -134,6 +136,29 @@ describe('the invented pâté en croûte', () => {
     for (const deviation of batch.deviations) deviation.decision = 'release';
     const stop = judge(batch).findings.find(({ id }) => id === 'record.released-while-failing');
     expect(stop?.severity).toBe('stop');
+  });
+});
+
+describe('seasoning and chill', () => {
+  const begun = { seasoning: newSeasoningSlice(), chillBudget: newChillBudgetSlice() };
+
+  it('that a page has begun and nobody filled say nothing', () => {
+    const after = judge({ ...demo('country-terrine'), ...begun });
+    expect(judge(demo('country-terrine')).seasoning).toBeNull();
+    expect(after.seasoning?.findings).toEqual([]);
+    expect(after.chillBudget?.findings).toEqual([]);
+  });
+
+  it('stand with the rest of the batch once they are filled', () => {
+    const seasoning = newSeasoningSlice();
+    // Clove: ceiling 0.35 g/kg (common practice, no source).
+    seasoning.loose = [{ ...newLooseSpice('c'), spiceId: 'clove', dose: enteredEntry('0.5', 'g/kg') }];
+    const chillBudget = newChillBudgetSlice();
+    const fat = { ...newChillLot('fat', 'fat'), temp: enteredEntry('9', 'C') };
+    chillBudget.lots = [fat];
+    const ids = judge({ ...demo('country-terrine'), seasoning, chillBudget }).findings.map(({ id }) => id);
+    expect(ids).toContain('seasoning.over-ceiling');
+    expect(ids).toContain('chill-budget.fat-too-warm');
   });
 });
 

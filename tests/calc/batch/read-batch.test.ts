@@ -10,9 +10,11 @@ import {
 } from '@larderwright/calc/batch';
 import { newBlendMaterial, newBlendSlice } from '@larderwright/calc/blend';
 import { newBrineSlice } from '@larderwright/calc/brine';
+import { newChillBudgetSlice } from '@larderwright/calc/chill-budget';
 import { newDryCurePiece, newDryCureSlice } from '@larderwright/calc/dry-cure';
 import { newDryingSlice, newFermentationStep } from '@larderwright/calc/drying';
 import { newPlanLine, newPlanSlice, newPlanStep, TERRINE_STEPS } from '@larderwright/calc/plan';
+import { BLEND_STYLES, blendOfStyle, newLooseSpice, newSeasoningSlice } from '@larderwright/calc/seasoning';
 import { newSlicingSlice } from '@larderwright/calc/slicing';
 import { newYieldTest } from '@larderwright/calc/yield';
 import { describe, expect, it } from 'vitest';
@@ -64,6 +66,15 @@ describe('readBatch', () => {
     ['yield', { tests: [newYieldTest('t', 'one')] }],
     ['blend', { ...newBlendSlice(), materials: [newBlendMaterial('m', 'fat')], freeA: 'm' }],
     ['slicing', newSlicingSlice()],
+    [
+      'seasoning',
+      {
+        ...newSeasoningSlice(),
+        blends: BLEND_STYLES.map((style) => blendOfStyle(style.id, style)),
+        loose: [newLooseSpice('l')],
+      },
+    ],
+    ['chillBudget', newChillBudgetSlice()],
   ])('gives back the slice %s, which a batch need not have', (name, slice) => {
     const batch = { ...full(), [name]: slice };
     expect(readBatch(json(batch))).toEqual({ ok: true, batch });
