@@ -63,10 +63,13 @@ export const PLACES = [
   'smell and taste',
 ] as const;
 
+export const SENSES = ['look', 'feel', 'smell', 'taste'] as const;
+
 export const defectSchema = base.extend({
   number: z.number().int().min(1).max(99),
   looks: list('what is seen, felt or smelt'),
   where: z.array(z.enum(PLACES, { error: `Write one of: ${PLACES.join(', ')}.` })).min(1),
+  senses: z.array(z.enum(SENSES, { error: `Write one of: ${SENSES.join(', ')}.` })).min(1),
   causes: list('a cause, the likeliest first'),
   checkFirst: sentence('the one thing to check first'),
   remedyNow: sentence('what can still be done with this batch'),
@@ -91,6 +94,21 @@ export const worksheetSchema = base.extend({
   cautions: slugs,
 });
 
+/** A word of the trade. It is searched, and linked where it first stands in a technique's text. */
+export const glossarySchema = z.strictObject({
+  term: sentence('the word this book uses'),
+  french: sentence('the word of the French kitchen').optional(),
+  everyday: sentence('what anybody would call it').optional(),
+  also: z.array(sentence('another name')).default([]),
+  means: sentence('what it means, in one sentence'),
+  see: z
+    .array(z.string().regex(/^(technique|caution|defect|table)\/[a-z0-9-]+$/, 'Write technique/, caution/, defect/ or table/ and a slug.'))
+    .default([]),
+  /** False for a word too common to link in text. */
+  link: z.boolean().default(true),
+  searchWords: words,
+});
+
 export const techniqueSchema = base.extend({
   number: z.number().int().min(1).max(36),
   short: sentence('a name short enough for a list'),
@@ -107,7 +125,12 @@ export const techniqueSchema = base.extend({
       }),
     )
     .min(2, 'Write at least two key numbers.'),
+  /** The first opens by itself where the page uses it. */
   worksheets: z.array(slug).min(1, 'Name at least one worksheet.'),
+  /** The invented batch they open on. */
+  example: z
+    .string({ error: 'Write example: the name of a batch in content/examples.' })
+    .regex(/^[a-z0-9]+(-[a-z0-9]+)*$/, 'Write the name of a batch in content/examples.'),
   cautions: z.array(slug).min(1, 'Name the cautions that stand at the top.'),
   defects: slugs,
   /** Techniques to learn before this one. */

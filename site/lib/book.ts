@@ -1,5 +1,6 @@
 import { type CollectionEntry, getCollection } from 'astro:content';
 import { describeDangling, findDangling, type Names } from '../../content/check-links.ts';
+import { examples } from '../../content/examples/index.ts';
 import { FIGURES } from '../../content/figures/index.ts';
 import { ALL_SOURCES } from '../../content/sources.ts';
 
@@ -58,6 +59,7 @@ function checkNames(book: Book): void {
         caution: data.cautions,
         defect: data.defects,
         worksheet: data.worksheets,
+        example: [data.example],
         source: data.sources,
         figure: data.keyNumbers.map((row) => row.figure),
       },
@@ -84,6 +86,7 @@ function checkNames(book: Book): void {
     caution: ids(book.cautions),
     defect: ids(book.defects),
     worksheet: ids(book.worksheets),
+    example: new Set(Object.keys(examples)),
     source: new Set(Object.keys(ALL_SOURCES)),
     figure: new Set(Object.keys(FIGURES)),
   });

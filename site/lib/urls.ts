@@ -14,6 +14,8 @@ export const urls = {
   defect: (id: string) => `/defects/${id}/`,
   sources: '/sources/',
   source: (id: string) => `/sources/#${id}`,
+  worksheetLinks: '/worksheets/links.json',
+  example: (id: string) => `/technique/${id}/example.json`,
   demoBase: '/demo/',
   demo: (id: string) => `/worksheets/batch-sheet/#demo=${id}`,
   newBatch: '/worksheets/batch-formula/#new',

@@ -3,6 +3,7 @@ import { join } from 'node:path';
 import { SOURCES } from '@larderwright/calc/sources';
 import { describe, expect, it } from 'vitest';
 import { describeDangling, findDangling } from '../../content/check-links.ts';
+import { examples } from '../../content/examples/index.ts';
 import { FIGURES } from '../../content/figures/index.ts';
 import { ALL_SOURCES, WORD_SOURCES } from '../../content/sources.ts';
 import { type Entry, readCollection, textsIn } from './read-content.ts';
@@ -17,6 +18,7 @@ const known = {
   defect: ids('defects'),
   worksheet: ids('worksheets'),
   table: ids('tables'),
+  example: new Set(Object.keys(examples)),
   source: new Set(Object.keys(ALL_SOURCES)),
   figure: new Set(Object.keys(FIGURES)),
 };
@@ -37,6 +39,7 @@ function uses({ data, body }: Entry) {
     caution: [...names(data.cautions), ...tag('Caution', 'slug')],
     defect: names(data.defects),
     worksheet: [...names(data.worksheets), ...tag('WorksheetHere', 'id')],
+    example: typeof data.example === 'string' ? [data.example] : [],
     source: [...names(data.sources), ...names(data.basis)],
     figure: [...inText, ...keyNumbers, ...tag('Fig', 'id')],
   };

@@ -1,5 +1,6 @@
 import type { ComponentChildren } from 'preact';
-import { useEffect } from 'preact/hooks';
+import { useContext, useEffect } from 'preact/hooks';
+import { Example } from '../example/mode.ts';
 import { keepAsOwn, openDemo } from '../state/open.ts';
 import { startBatch } from '../state/start.ts';
 import { $batch, $life, $notice } from '../state/store.ts';
@@ -10,47 +11,15 @@ import { Links, type SiteLinks } from './links.ts';
 /** What every worksheet shares: the batch it works on, messages about the record, and the demo mark. */
 export function WorksheetFrame({ links, children }: { links: SiteLinks; children: ComponentChildren }) {
   const hydrated = useHydrated();
-  const batch = useShared($batch);
+  const example = useContext(Example);
   const life = useShared($life);
   const notice = useShared($notice);
-  useEffect(() => startBatch(links.demoBase), [links.demoBase]);
-  const demo = life === 'open' && batch.demo;
-  const name = batch.product.name || 'Unnamed batch';
+  useEffect(() => (example ? example.open() : startBatch(links.demoBase)), [example, links.demoBase]);
   return (
     <Hydrated.Provider value={hydrated}>
       <Links.Provider value={links}>
         <div class="worksheet" data-life={life}>
-          <p class="worksheet-batch" aria-live="polite">
-            {life === 'open' ? (
-              <>
-                Batch on the bench: <strong>{name}</strong>
-                {batch.product.batchNo ? ` · ${batch.product.batchNo}` : null}
-                {demo ? (
-                  <>
-                    {' '}
-                    <span class="demo-mark">DEMO, invented</span>
-                  </>
-                ) : null}
-              </>
-            ) : life === 'waking' ? (
-              'Looking for the batch on this device …'
-            ) : (
-              'A new batch begins with the first thing you type. It is kept on this device only.'
-            )}
-          </p>
-          {demo ? (
-            <p class="worksheet-demo">
-              <button
-                type="button"
-                onClick={() => openDemo(batch.id.replace(/^demo-/, ''), links.demoBase, true)}
-              >
-                Put the demo back as it was
-              </button>
-              <button type="button" onClick={keepAsOwn}>
-                Copy it as a batch of my own
-              </button>
-            </p>
-          ) : null}
+          {example ? <example.Head /> : <OnTheBench demoBase={links.demoBase} />}
           {notice ? (
             <div class="finding" data-severity="caution" role="alert">
               <p>{noticeWords(notice)}</p>
@@ -60,5 +29,45 @@ export function WorksheetFrame({ links, children }: { links: SiteLinks; children
         </div>
       </Links.Provider>
     </Hydrated.Provider>
+  );
+}
+
+/** Which batch lies on the bench, and the ways out of a demo. */
+function OnTheBench({ demoBase }: { demoBase: string }) {
+  const batch = useShared($batch);
+  const life = useShared($life);
+  const demo = life === 'open' && batch.demo;
+  const name = batch.product.name || 'Unnamed batch';
+  return (
+    <>
+      <p class="worksheet-batch" aria-live="polite">
+        {life === 'open' ? (
+          <>
+            Batch on the bench: <strong>{name}</strong>
+            {batch.product.batchNo ? ` · ${batch.product.batchNo}` : null}
+            {demo ? (
+              <>
+                {' '}
+                <span class="demo-mark">DEMO, invented</span>
+              </>
+            ) : null}
+          </>
+        ) : life === 'waking' ? (
+          'Looking for the batch on this device …'
+        ) : (
+          'A new batch begins with the first thing you type. It is kept on this device only.'
+        )}
+      </p>
+      {demo ? (
+        <p class="worksheet-demo">
+          <button type="button" onClick={() => openDemo(batch.id.replace(/^demo-/, ''), demoBase, true)}>
+            Put the demo back as it was
+          </button>
+          <button type="button" onClick={keepAsOwn}>
+            Copy it as a batch of my own
+          </button>
+        </p>
+      ) : null}
+    </>
   );
 }

@@ -11,6 +11,8 @@ export function noticeWords(notice: Notice): string {
       return `The last batch was written by a newer version of this site (record version ${notice.detail}). Reload the page to get that version. The batch was not changed.`;
     case 'demo-missing':
       return `The demo batch "${notice.detail}" could not be fetched.`;
+    case 'example-missing':
+      return 'The example of this page could not be fetched. Reload the page to try again.';
     case 'batch-missing':
       return 'The batch last on the bench is no longer on this device. A new one begins with the first thing you type.';
   }
