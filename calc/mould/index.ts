@@ -1,3 +1,4 @@
+export * from './crust/index.ts';
 export { crustCavity } from './crust-cavity.ts';
 export { dimensionsOf, type ShapeDimensions } from './dimensions-of.ts';
 export { type Fill, type FillPlan, fillOf } from './fill.ts';

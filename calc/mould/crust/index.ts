@@ -1,0 +1,16 @@
+export { CHIMNEY_MM, type Chimneys, chimneysFor } from './chimneys.ts';
+export { caulG, type SlicedLining, slicedLining, slicesAcross } from './lining-pieces.ts';
+export { newCrustSlice } from './new-crust.ts';
+export { PASTES, type Paste, type PasteWeights, pasteWeights } from './paste.ts';
+export {
+  ovalPastry,
+  ovalRoundMm,
+  PASTRY_DENSITY_G_PER_ML,
+  type PastryMass,
+  type PastrySheet,
+  type PastrySheets,
+  pastryG,
+  straightPastry,
+} from './pastry-sheets.ts';
+export type * from './slice.ts';
+export { type CrustFindingId, type CrustValues, crustStage } from './stage.ts';
