@@ -5,6 +5,7 @@ import type { CureSlice } from '../cure/index.ts';
 import type { DryCureSlice } from '../dry-cure/index.ts';
 import type { DryingSlice } from '../drying/index.ts';
 import type { FormulaSlice } from '../formula/index.ts';
+import type { LabelSlice } from '../label/index.ts';
 import type { MouldSlice } from '../mould/index.ts';
 import type { PlanSlice } from '../plan/index.ts';
 import type { PressSlice } from '../press/index.ts';
@@ -76,6 +77,7 @@ export interface OptionalSlices {
   drying?: DryingSlice;
   seasoning?: SeasoningSlice;
   chillBudget?: ChillBudgetSlice;
+  label?: LabelSlice;
 }
 
 /** One batch as one plain record: what a person entered or measured, nothing derived but `issued`. */

@@ -23,6 +23,7 @@ export type StageId =
   | 'cook'
   | 'press'
   | 'cool'
+  | 'label'
   | 'record';
 
 /** A verdict has three states, never two: missing data is "cannot tell". */

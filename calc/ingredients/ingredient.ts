@@ -24,6 +24,8 @@ export interface Ingredient extends PickItem {
   readonly fatFraction: number | null;
   /** Salt as sodium × 2.5 for foods; sodium chloride itself for salts and additives. */
   readonly saltFraction: number | null;
+  /** All sodium, from whatever salt; null where the source gives salt alone, or nothing. */
+  readonly sodiumFraction: number | null;
   readonly usAllergens: readonly Allergen[];
   readonly euAllergens: readonly Allergen[];
   /** Null where no table has the row. */

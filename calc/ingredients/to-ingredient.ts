@@ -33,6 +33,7 @@ export function toIngredient(row: Readonly<Record<string, string>>): Ingredient 
     proteinFraction: fraction(numberCell(row.proteinG)),
     fatFraction: fraction(numberCell(row.fatG)),
     saltFraction: fraction(saltG),
+    sodiumFraction: sodiumMg === null ? null : sodiumMg / MG_PER_G / PER_100_G,
     usAllergens: parseAllergens(row.usAllergens ?? ''),
     euAllergens: parseAllergens(row.euAllergens ?? ''),
     source: isSourceId(source) ? source : null,

@@ -26,6 +26,7 @@ const CALC_ORDER = /** @type {const} */ ([
   ['slicing'],
   ['seasoning', 'binder', 'casings', 'gelee'],
   ['process'],
+  ['label'],
   ['probe-log'],
   ['heat'],
   ['chill-budget'],

@@ -5,6 +5,7 @@ import { brine } from './brine.ts';
 import { chillBudget } from './chill-budget.ts';
 import { dryCure } from './dry-cure.ts';
 import { drying } from './drying.ts';
+import { label } from './label.ts';
 import { plan } from './plan.ts';
 import { seasoning } from './seasoning.ts';
 import { declared, entry, linePart, list, stamp, text } from './shared.ts';
@@ -149,4 +150,5 @@ export const batchSchema = v.strictObject({
   drying: v.exactOptional(drying),
   seasoning: v.exactOptional(seasoning),
   chillBudget: v.exactOptional(chillBudget),
+  label: v.exactOptional(label),
 }) satisfies v.GenericSchema<unknown, Batch>;

@@ -13,6 +13,7 @@ import { newBrineSlice } from '@larderwright/calc/brine';
 import { newChillBudgetSlice } from '@larderwright/calc/chill-budget';
 import { newDryCurePiece, newDryCureSlice } from '@larderwright/calc/dry-cure';
 import { newDryingSlice, newFermentationStep } from '@larderwright/calc/drying';
+import { newLabelExtra, newLabelLine, newLabelSlice } from '@larderwright/calc/label';
 import { newPlanLine, newPlanSlice, newPlanStep, TERRINE_STEPS } from '@larderwright/calc/plan';
 import { BLEND_STYLES, blendOfStyle, newLooseSpice, newSeasoningSlice } from '@larderwright/calc/seasoning';
 import { newSlicingSlice } from '@larderwright/calc/slicing';
@@ -66,6 +67,7 @@ describe('readBatch', () => {
     ['yield', { tests: [newYieldTest('t', 'one')] }],
     ['blend', { ...newBlendSlice(), materials: [newBlendMaterial('m', 'fat')], freeA: 'm' }],
     ['slicing', newSlicingSlice()],
+    ['label', { ...newLabelSlice(), lines: [newLabelLine('l')], extras: [newLabelExtra('e')] }],
     [
       'seasoning',
       {
