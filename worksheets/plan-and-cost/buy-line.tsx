@@ -1,0 +1,103 @@
+import type { Finding } from '@larderwright/calc/findings';
+import type { PlanLine, PriceBasis, Purchase } from '@larderwright/calc/plan';
+import { ChoiceField } from '../parts/choice-field.tsx';
+import { at } from '../parts/finding-list.tsx';
+import { NumberBox } from '../parts/number-box.tsx';
+import { gramsText } from '../parts/number-text.ts';
+import { $batch, edit } from '../state/store.ts';
+import { useAt } from '../state/use-shared.ts';
+import { moneyText } from '../words/money.ts';
+import { planLineOf, withPlanLine } from './plan-edits.ts';
+
+const BASES: readonly { value: PriceBasis; label: string }[] = [
+  { value: 'kg', label: 'the kg' },
+  { value: 'lb', label: 'the lb' },
+  { value: 'each', label: 'the piece' },
+  { value: 'sundries', label: 'small things' },
+];
+
+interface BuyLineProps {
+  lineId: string;
+  name: string;
+  currency: string;
+  purchase: Purchase | null;
+  /** As printed. */
+  cost: number | null;
+  findings: readonly Finding[];
+}
+
+/** One line of the shopping list: how it is bought, how much, what that costs. */
+export function BuyLine({ lineId, name, currency, purchase, cost, findings }: BuyLineProps) {
+  // Redrawn with the plan's lines.
+  useAt('plan.lines');
+  const { plan } = $batch.get();
+  if (!plan) return null;
+  const line = planLineOf(plan, lineId);
+  const path = `plan.lines.${lineId}`;
+  const change = (part: Partial<PlanLine>) => edit((batch) => withPlanLine(batch, lineId, part));
+  const priced = line.priceBasis !== 'sundries';
+  return (
+    <li class="ledger-row ledger-buy" aria-label={name}>
+      <p class="ledger-name">
+        <strong>{name}</strong>
+        {purchase?.massG == null ? null : <small>{gramsText(purchase.massG)} into the bowl</small>}
+      </p>
+      {priced ? (
+        <NumberBox
+          label="Price"
+          kind="money"
+          entry={line.price}
+          onEntry={(price) => change({ price })}
+          unitSlot={<span class="field-unit">{currency}</span>}
+          findings={at(findings, `${path}.price`)}
+          compact
+        />
+      ) : (
+        <p class="ledger-none">with the small things</p>
+      )}
+      <ChoiceField
+        label="Bought by"
+        value={line.priceBasis}
+        choices={BASES}
+        onChoose={(basis) => change({ priceBasis: basis as PriceBasis })}
+        compact
+      />
+      <NumberBox
+        label="Yield after trim"
+        kind="fraction"
+        entry={line.trimYield}
+        onEntry={(trimYield) => change({ trimYield })}
+        findings={at(findings, `${path}.trimYield`)}
+        compact
+      />
+      <dl class="ledger-figures">
+        <div>
+          <dt>To buy</dt>
+          <dd>{buyText(purchase)}</dd>
+        </div>
+        <div>
+          <dt>Cost</dt>
+          <dd>{cost === null || !priced ? '–' : moneyText(cost, currency)}</dd>
+        </div>
+      </dl>
+      {line.priceBasis === 'each' ? (
+        <div class="ledger-more">
+          <NumberBox
+            label={`Weight of one, ${name}`}
+            kind="mass"
+            entry={line.eachMass}
+            onEntry={(eachMass) => change({ eachMass })}
+            hint="As bought: an egg in its shell weighs more than the egg."
+            findings={at(findings, `${path}.eachMass`)}
+          />
+        </div>
+      ) : null}
+    </li>
+  );
+}
+
+function buyText(purchase: Purchase | null): string {
+  if (purchase?.purchaseG == null) return '–';
+  const mass = gramsText(purchase.purchaseG);
+  return purchase.pieces === null ? mass : `${purchase.pieces.whole} (${mass})`;
+}
