@@ -1,12 +1,12 @@
 import type { Finding, Params, Severity } from '../findings/index.ts';
 import { entryValue } from '../quantities/index.ts';
 import type { SourceId } from '../sources/index.ts';
+import type { BinderContext } from './context.ts';
 import type { BinderFindingId } from './finding-ids.ts';
 import { PANADE_C, PANADE_SHARE } from './panades.ts';
 import { PIECE_MOST_MM, PIECE_MOST_SHARE } from './pieces.ts';
 import { sideOf } from './side-of.ts';
 import type { BinderSlice } from './slice.ts';
-import type { BinderContext } from './stage.ts';
 import type { BinderValues } from './values.ts';
 
 /** Garnish of the total, cream on the meat, water of an undried garnish. Common practice, no source. */

@@ -1,3 +1,4 @@
+export type { BinderContext } from './context.ts';
 export type { BinderFindingId } from './finding-ids.ts';
 export { newBinderPart, newBinderSlice, newExtender, newGarnishLine, withPanade } from './new-binder.ts';
 export {
@@ -18,6 +19,6 @@ export {
   type Scattered,
 } from './pieces.ts';
 export type * from './slice.ts';
-export { type BinderContext, binderStage } from './stage.ts';
+export { binderStage } from './stage.ts';
 export { US_BINDER_LIMITS } from './us-limits.ts';
 export type { BinderValues, Carried, ExtenderShare, GarnishValues, PanadeValues } from './values.ts';

@@ -1,7 +1,7 @@
 import type { MissingInput, StageResult } from '../findings/index.ts';
-import type { CompositionTable } from '../ingredients/index.ts';
 import { compensatedSum, entryValue, readEntry } from '../quantities/index.ts';
 import { allergensOf, type CarryingPart, carriedBy, fractionOf } from './carried.ts';
+import type { BinderContext } from './context.ts';
 import type { BinderFindingId } from './finding-ids.ts';
 import { binderFindings } from './findings.ts';
 import { rawPanadeG } from './panades.ts';
@@ -10,19 +10,6 @@ import { sideOf } from './side-of.ts';
 import type { BinderSlice, GarnishLine } from './slice.ts';
 import { extenderShares, judgeExtenders } from './us-limits.ts';
 import type { BinderValues, GarnishValues, PanadeValues } from './values.ts';
-
-export interface BinderContext {
-  /** The formula's meat block and total, g. Null is unknown. */
-  readonly meatG: number | null;
-  readonly totalG: number | null;
-  /** Product after cooking and chilling, g. */
-  readonly finishedG: number | null;
-  readonly mixDensityGPerMl: number | null;
-  /** Inside of the mould the slice is cut from, mm. */
-  readonly mouldWidthMm: number | null;
-  readonly mouldHeightMm: number | null;
-  readonly composition: CompositionTable;
-}
 
 /**
  * Panade, egg, cream, extenders and garnish: raw and cooked weights, shares, pieces in a slice, and the salt, water and

@@ -39,11 +39,10 @@ export type * from './slice.ts';
 export { type ChillBudgetContext, chillBudgetStage } from './stage.ts';
 export {
   STILL_FREEZER_FILM_WM2K,
-  type Tempering,
   type TemperRefusal,
-  type TemperRequest,
   temperInFreezer,
   temperRefusal,
 } from './temper.ts';
+export type { Tempering, TemperRequest } from './tempering.ts';
 export { type LyingMeat, minutesToWarm } from './time-to-warm.ts';
 export type { ChillBudgetValues, MixStep } from './values.ts';

@@ -1,6 +1,6 @@
 import { foodMaterial, iceFraction, simulate } from '../heat/index.ts';
 import { LEAN, LEAN_FREEZES_C } from './heat-contents.ts';
-import type { Tempering, TemperRequest } from './temper.ts';
+import type { Tempering, TemperRequest } from './tempering.ts';
 
 /** The middle of a face this far below its freezing point is firm to the thumb, °C. Common practice, no source. */
 const FIRM_BELOW_FREEZING_C = 0.3;

@@ -80,7 +80,7 @@ function byRule(conversion: BloomConversion | null, rule: GeleeSlice['rule']): n
 }
 
 /** A pH that can be one; null is unknown. */
-export function phOf({ ph }: GeleeSlice): number | null {
+function phOf({ ph }: GeleeSlice): number | null {
   return entryValue('ratio', ph, { range: PH_RANGE });
 }
 

@@ -1,7 +1,7 @@
 /** From here on acid and alcohol weaken a gelatine jelly, and by how much gelatine is raised. Common practice, no source. */
 export const ACID_BELOW_PH = 4;
 export const ALCOHOL_ABOVE_FRACTION = 0.1;
-export const RAISE = { min: 1.1, max: 1.25 } as const;
+const RAISE = { min: 1.1, max: 1.25 } as const;
 /** From here on sugar makes a jelly firmer and slower to set. From memory, no source read. */
 export const SUGAR_ABOVE_FRACTION = 0.2;
 

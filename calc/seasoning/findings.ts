@@ -1,10 +1,10 @@
 import type { Finding, Params, Severity } from '../findings/index.ts';
 import { wallMin } from '../plan/index.ts';
+import type { SeasoningContext } from './context.ts';
 import type { SeasoningFindingId } from './finding-ids.ts';
 import { doseOf } from './forms.ts';
 import type { SeasoningSlice } from './slice.ts';
 import { SPICE_SOURCE, spiceOf } from './spices.ts';
-import type { SeasoningContext } from './stage.ts';
 import type { SeasoningValues, SeasoningWeight } from './values.ts';
 
 /** Spices a blend is still weighed with some care in. Common practice, no source. */

@@ -1,6 +1,7 @@
 import type { Mark } from '../sources/index.ts';
 import type { SpiceForm } from './slice.ts';
-import { type Dose, SPICE_MARK, spiceOf } from './spices.ts';
+import type { Dose } from './spice.ts';
+import { SPICE_MARK, spiceOf } from './spices.ts';
 
 /** Herbs: dried is about a third of fresh. Common practice, no source. */
 const DRIED_PER_FRESH_HERB = 1 / 3;

@@ -3,6 +3,7 @@ import { joinAllergens } from '../ingredients/index.ts';
 import { compensatedSum, entryValue } from '../quantities/index.ts';
 import { blendParts } from './blend-parts.ts';
 import { spiceTotals } from './ceilings.ts';
+import type { SeasoningContext } from './context.ts';
 import type { SeasoningFindingId } from './finding-ids.ts';
 import { seasoningFindings } from './findings.ts';
 import {
@@ -17,13 +18,6 @@ import type { SeasoningBlend, SeasoningSlice } from './slice.ts';
 import { spiceOf } from './spices.ts';
 import type { BlendWeights, SeasoningValues, SeasoningWeight } from './values.ts';
 import { LEAST_SPICE_STEPS } from './weigh-small.ts';
-
-export interface SeasoningContext {
-  /** Everything in the bowl by the formula, g; null when unknown. */
-  readonly totalG: number | null;
-  /** Today's ISO date, for the age of a ground blend; null leaves the age unjudged. */
-  readonly today: string | null;
-}
 
 /**
  * Grams of every seasoning: blends by parts and loose ones, on the total mix; each spice held against its ceiling with
