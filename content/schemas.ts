@@ -102,7 +102,14 @@ export const glossarySchema = z.strictObject({
   also: z.array(sentence('another name')).default([]),
   means: sentence('what it means, in one sentence'),
   see: z
-    .array(z.string().regex(/^(technique|caution|defect|table)\/[a-z0-9-]+$/, 'Write technique/, caution/, defect/ or table/ and a slug.'))
+    .array(
+      z
+        .string()
+        .regex(
+          /^(technique|caution|defect|table)\/[a-z0-9-]+$/,
+          'Write technique/, caution/, defect/ or table/ and a slug.',
+        ),
+    )
     .default([]),
   /** False for a word too common to link in text. */
   link: z.boolean().default(true),

@@ -1,8 +1,9 @@
 import { defineCollection } from 'astro:content';
-import { glob } from 'astro/loaders';
+import { file, glob } from 'astro/loaders';
 import {
   cautionSchema,
   defectSchema,
+  glossarySchema,
   tableSchema,
   techniqueSchema,
   worksheetSchema,
@@ -18,5 +19,6 @@ export const collections = {
   cautions: defineCollection({ loader: yamlOf('cautions'), schema: cautionSchema }),
   defects: defineCollection({ loader: yamlOf('defects'), schema: defectSchema }),
   tables: defineCollection({ loader: yamlOf('tables'), schema: tableSchema }),
+  glossary: defineCollection({ loader: file('./content/glossary.yaml'), schema: glossarySchema }),
   worksheets: defineCollection({ loader: yamlOf('worksheets'), schema: worksheetSchema }),
 };

@@ -4,7 +4,7 @@ import {
   type ChillBudgetValues,
   chillBudgetStage,
 } from '../chill-budget/index.ts';
-import { type CoolFindingId, type CoolValues, coolFacts, coolStage } from '../cooling/index.ts';
+import { type CoolFindingId, type CoolValues, coolFactsOf, coolStage } from '../cooling/index.ts';
 import { type CureFindingId, type CureValues, cureStage } from '../cure/index.ts';
 import { type DryCureFindingId, type DryCureValues, dryCureStage } from '../dry-cure/index.ts';
 import { type DryingFindingId, type DryingValues, dryingStage } from '../drying/index.ts';
@@ -75,7 +75,7 @@ export function assess(batch: Batch, { composition, today }: AssessContext): Ass
   const mould = mouldStage(batch.mould, { totalMassG: totalG });
   const cook = cookStage(batch, cookFacts(formula.values, familyId, finishedMassG));
   const press = pressStage(batch.press, { familyId, planAreaMm2: smallestPlanMm2(mould.values) });
-  const cool = coolStage(batch, coolFacts(cure.values));
+  const cool = coolStage(batch, coolFactsOf(cure.values, brine?.values ?? null));
   const all: readonly (StageResult<unknown> | null)[] = [
     formula,
     cure,

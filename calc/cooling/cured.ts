@@ -1,3 +1,4 @@
+import type { BrineValues } from '../brine/index.ts';
 import type { CureValues } from '../cure/index.ts';
 import type { CuredWay } from './cool-leg.ts';
 
@@ -42,6 +43,18 @@ export function coolFacts(cure: Pick<CureValues, 'cured'> | null): CoolFacts {
     waterActivity: null,
     liverFraction,
   };
+}
+
+/**
+ * Facts for cooling of a batch. A brine rules where there is one, and then only if it is shown to reach the core:
+ * what lay in a brine for a while is cured at its rim alone.
+ */
+export function coolFactsOf(
+  cure: Pick<CureValues, 'cured'> | null,
+  brine: Pick<BrineValues, 'cured' | 'reachesCore'> | null,
+): CoolFacts {
+  if (brine === null) return coolFacts(cure);
+  return brine.reachesCore === true ? coolFacts(brine) : UNKNOWN_COOL_FACTS;
 }
 
 export type CuredState = 'met' | 'not-met' | 'unknown' | 'liver';

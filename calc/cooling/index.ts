@@ -12,6 +12,7 @@ export {
   type CoolFacts,
   type CuredState,
   coolFacts,
+  coolFactsOf,
   curedState,
   MOST_LIVER_FRACTION,
   UNKNOWN_COOL_FACTS,

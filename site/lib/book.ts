@@ -9,6 +9,7 @@ export type Caution = CollectionEntry<'cautions'>;
 type Defect = CollectionEntry<'defects'>;
 type Table = CollectionEntry<'tables'>;
 type Worksheet = CollectionEntry<'worksheets'>;
+export type Term = CollectionEntry<'glossary'>;
 
 /** All words of the site, sorted in reading order, with every name checked. */
 export interface Book {
@@ -17,6 +18,7 @@ export interface Book {
   readonly defects: readonly Defect[];
   readonly tables: readonly Table[];
   readonly worksheets: readonly Worksheet[];
+  readonly glossary: readonly Term[];
 }
 
 let opened: Promise<Book> | undefined;
@@ -31,12 +33,13 @@ export function openBook(): Promise<Book> {
 }
 
 async function read(): Promise<Book> {
-  const [techniques, cautions, defects, tables, worksheets] = await Promise.all([
+  const [techniques, cautions, defects, tables, worksheets, glossary] = await Promise.all([
     getCollection('techniques'),
     getCollection('cautions'),
     getCollection('defects'),
     getCollection('tables'),
     getCollection('worksheets'),
+    getCollection('glossary'),
   ]);
   const book: Book = {
     techniques: techniques.sort((a, b) => a.data.number - b.data.number),
@@ -44,6 +47,7 @@ async function read(): Promise<Book> {
     defects: defects.sort((a, b) => a.data.number - b.data.number),
     tables: tables.sort((a, b) => a.data.order - b.data.order),
     worksheets: worksheets.sort((a, b) => a.data.order - b.data.order),
+    glossary: glossary.sort((a, b) => a.data.term.localeCompare(b.data.term, 'en')),
   };
   checkNames(book);
   return book;
@@ -80,17 +84,32 @@ function checkNames(book: Book): void {
       place: `content/worksheets/${id}.yaml`,
       uses: { caution: data.cautions },
     })),
+    ...book.glossary.map(({ id, data }) => ({
+      place: `content/glossary.yaml, ${id}`,
+      uses: seenFrom(data.see),
+    })),
   ];
   const dangling = findDangling(entries, {
     technique: ids(book.techniques),
     caution: ids(book.cautions),
     defect: ids(book.defects),
     worksheet: ids(book.worksheets),
+    table: ids(book.tables),
     example: new Set(Object.keys(examples)),
     source: new Set(Object.keys(ALL_SOURCES)),
     figure: new Set(Object.keys(FIGURES)),
   });
   if (dangling.length > 0) throw new Error(`Names that lead nowhere:\n${describeDangling(dangling)}`);
+}
+
+/** What a word of the glossary leads to, by kind: `technique/grinding` is a technique. */
+function seenFrom(see: readonly string[]): Record<string, string[]> {
+  const uses: Record<string, string[]> = {};
+  for (const [kind = '', id = ''] of see.map((path) => path.split('/'))) {
+    uses[kind] ??= [];
+    uses[kind].push(id);
+  }
+  return uses;
 }
 
 /**

@@ -42,6 +42,9 @@ export async function contents(): Promise<ContentsGroup[]> {
       links: [
         { href: urls.cautions, label: `All ${book.cautions.length} cautions` },
         { href: urls.defects, label: `All ${book.defects.length} defects` },
+        { href: urls.glossary, label: `Glossary, ${book.glossary.length} words` },
+        { href: urls.learn, label: 'Learning path' },
+        { href: urls.demos, label: 'Example batches' },
         { href: urls.sources, label: 'Sources' },
         { href: urls.search, label: 'Search' },
       ],

@@ -1,5 +1,6 @@
 import { type Batch, recordStage } from '@larderwright/calc/batch';
-import { type CoolValues, coolFacts, coolStage } from '@larderwright/calc/cooling';
+import { brineStage } from '@larderwright/calc/brine';
+import { type CoolValues, coolFactsOf, coolStage } from '@larderwright/calc/cooling';
 import { cureStage } from '@larderwright/calc/cure';
 import type { Finding, Verdict } from '@larderwright/calc/findings';
 import { formulaStage } from '@larderwright/calc/formula';
@@ -51,7 +52,10 @@ export async function loadChill(): Promise<(batch: Batch) => ChillComputed> {
     const cure = cureStage(batch, { composition, formulaResult: formula, finishedMassG });
     const mould = mouldStage(batch.mould, { totalMassG: formula.values.mix.totalG });
     const press = pressStage(batch.press, { familyId, planAreaMm2: smallestPlanMm2(mould.values) });
-    const cool = coolStage(batch, coolFacts(cure.values));
+    const brine = batch.brine
+      ? brineStage({ cure: batch.cure, brine: batch.brine }, { finishedMassG }).values
+      : null;
+    const cool = coolStage(batch, coolFactsOf(cure.values, brine));
     const record = recordStage(batch, cool.verdicts);
     const names = new Map(batch.process.logs.map((log, i) => [log.id, logName(log, i)]));
     const logs = cool.values.coolings[0]?.logs ?? [];
