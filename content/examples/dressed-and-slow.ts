@@ -86,7 +86,7 @@ export const dressedAndSlow: Readonly<Record<string, Batch>> = {
       finished: enteredEntry('1640', 'g'),
       useBy: '2026-02-22',
     },
-    formula: formula('ham-in-jelly', '1.5', [
+    formula: formula('ham-in-jelly', '1.51', [
       line('ham', 'Cooked ham, pulled', 'lean', 'kitchen-ham-cooked', '1080', { lot: 'H-88' }),
       line('stock', 'Stock, clarified', 'liquid', 'stock-chicken', '500', { lot: 'ST-12' }),
       line('gelatine', 'Gelatine, 200 bloom', 'seasoning', 'gelatin', '16', { lot: 'G-3' }),
@@ -117,7 +117,7 @@ export const dressedAndSlow: Readonly<Record<string, Batch>> = {
       line('belly', 'Pork belly, cooked and drained', 'lean', 'kitchen-pork-belly', '700'),
       line('shoulder', 'Pork shoulder, cooked and drained', 'lean', 'kitchen-pork-shoulder-80-20', '1000'),
       line('juice', 'Own juice, reduced', 'liquid', 'stock-beef', '210'),
-      line('lard', 'Cooking fat, strained', 'fat', 'lard', '540'),
+      line('lard', 'Cooking fat, strained', 'fat', 'lard', '520'),
       line('salt', 'Salt', 'salt', 'salt', '37'),
       line('pepper', 'White pepper, ground', 'seasoning', 'pepper-white', '5'),
     ]),
@@ -161,7 +161,7 @@ export const dressedAndSlow: Readonly<Record<string, Batch>> = {
     'Shank and cheek brawn with tongue',
     SKERROW,
     {
-      formula: formula('brawn', '1.35', [
+      formula: formula('brawn', '1.45', [
         line('shank', 'Shank meat, cooked and picked', 'lean', 'fr-pork-hock', '1400'),
         line('cheek', 'Fat cheek, cooked, diced', 'fat', 'kitchen-pork-jowl', '200'),
         line('tongue', 'Tongue, cooked and skinned', 'offal', 'pork-tongue', '400'),

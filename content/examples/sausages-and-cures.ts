@@ -77,7 +77,7 @@ export const sausagesAndCures: Readonly<Record<string, Batch>> = {
         nitrate: '0',
       }),
     ]),
-    cure: cure('us-federal', '120'),
+    cure: cure('us-federal', '120', '0.01'),
     dryCure: {
       ...newDryCureSlice(),
       product: 'bacon',
@@ -103,6 +103,7 @@ export const sausagesAndCures: Readonly<Record<string, Batch>> = {
       line('leg', 'Pork leg muscles, seamed', 'lean', 'pork-leg-lean', '3000'),
       line('water', 'Water the brine brought', 'liquid', 'water', '300'),
       line('salt', 'Salt', 'salt', 'salt', '66'),
+      line('erythorbate', 'Sodium erythorbate', 'seasoning', 'sodium-erythorbate', '1.2'),
       line('cure', 'Curing salt, strength off its pack', 'curing-salt', null, '6.3', {
         lot: 'CS-0440',
         actual: '6.3',
@@ -121,8 +122,10 @@ export const sausagesAndCures: Readonly<Record<string, Batch>> = {
       thickness: enteredEntry('110', 'mm'),
       water: enteredEntry('1500', 'g'),
       saltTarget: enteredEntry('2.2', '%'),
-      nitriteTarget: enteredEntry('120', 'ppm'),
+      nitriteTarget: enteredEntry('130', 'ppm'),
       pack,
+      acceleratorForm: 'sodium-salt',
+      acceleratorTarget: enteredEntry('360', 'ppm'),
       mixedOn: '2026-02-10',
       startedOn: '2026-02-10',
       use: 'fresh',
@@ -159,7 +162,7 @@ export const sausagesAndCures: Readonly<Record<string, Batch>> = {
         }),
         line('pepper', 'Black pepper, cracked', 'seasoning', 'pepper-black', '5'),
       ]),
-      cure: cure('us-federal', '149'),
+      cure: cure('us-federal', '149', '0.01'),
       dryCure: {
         ...newDryCureSlice(),
         product: 'other',

@@ -149,13 +149,13 @@ export const terrines: Readonly<Record<string, Batch>> = {
     'Leek, carrot and mushroom terrine in a custard',
     LAMPLIGHT,
     {
-      formula: formula('vegetable-terrine', '1.1', [
+      formula: formula('vegetable-terrine', '1.07', [
         line('leek', 'Leeks, blanched, pressed', 'garnish', 'leek', '560'),
         line('carrot', 'Carrot batons, blanched', 'garnish', 'kitchen-carrot-blanched', '440'),
         line('mushroom', 'Mushrooms, cooked dry', 'garnish', 'mushroom-crimini', '260'),
-        line('egg', 'Whole egg', 'egg', 'kitchen-egg', '300'),
-        line('cream', 'Whipping cream 35 %', 'liquid', 'kitchen-cream-35', '180'),
-        line('salt', 'Salt', 'salt', 'salt', '20'),
+        line('egg', 'Whole egg', 'egg', 'kitchen-egg', '400'),
+        line('cream', 'Whipping cream 35 %', 'liquid', 'kitchen-cream-35', '330'),
+        line('salt', 'Salt', 'salt', 'salt', '19'),
       ]),
       mould: {
         density: enteredEntry('1.02', 'g/mL'),

@@ -1,8 +1,17 @@
 import early from '../scripts/early.js?raw';
+import opener from '../scripts/here/opener.js?raw';
 
-/** The script that runs before the first paint, without its comments and indents. */
-export const EARLY_SCRIPT = early
-  .split('\n')
-  .map((line) => line.trim())
-  .filter((line) => line !== '' && !/^(\/\/|\/\*\*)/.test(line))
-  .join('\n');
+/** A script as it stands in the HTML, without its comments and indents. */
+function inline(script: string): string {
+  return script
+    .split('\n')
+    .map((line) => line.trim())
+    .filter((line) => line !== '' && !/^(\/\/|\/\*\*)/.test(line))
+    .join('\n');
+}
+
+/** Runs before the first paint. */
+export const EARLY_SCRIPT = inline(early);
+
+/** Runs at the end of a technique page. */
+export const HERE_SCRIPT = inline(opener);

@@ -23,11 +23,10 @@ export function ExampleHead({ worksheet }: ExampleHeadProps) {
     );
   };
   return (
-    <>
+    <div class="worksheet-example">
       <p class="worksheet-batch">
-        <strong>Example of this page:</strong> change anything, nothing is kept.
-        {open ? ` ${batch.product.name}. ` : ' Fetching it … '}
-        <span class="demo-mark">DEMO, invented</span>
+        <strong>Example of this page:</strong> change anything, nothing is kept.{' '}
+        {open ? batch.product.name : 'Fetching it …'} <span class="demo-mark">DEMO, invented</span>
       </p>
       {open ? (
         <p class="worksheet-demo">
@@ -39,7 +38,7 @@ export function ExampleHead({ worksheet }: ExampleHeadProps) {
           </button>
         </p>
       ) : null}
-      <p class="worksheet-taken" role="status">
+      <p role="status">
         {copy.state === 'on-the-bench' ? (
           <>
             A copy lies on your bench as a batch of your own. Here you still have the example.{' '}
@@ -49,6 +48,6 @@ export function ExampleHead({ worksheet }: ExampleHeadProps) {
           `This device did not take the copy (${copy.detail}). Your bench is as it was.`
         ) : null}
       </p>
-    </>
+    </div>
   );
 }

@@ -22,7 +22,13 @@ export const $life = atom<Life>('waking');
 
 /** Messages about the record itself (storage blocked, record damaged), by id of the words. */
 export interface Notice {
-  id: 'storage-failed' | 'record-damaged' | 'record-newer' | 'demo-missing' | 'example-missing' | 'batch-missing';
+  id:
+    | 'storage-failed'
+    | 'record-damaged'
+    | 'record-newer'
+    | 'demo-missing'
+    | 'example-missing'
+    | 'batch-missing';
   detail: string;
 }
 export const $notice = atom<Notice | null>(null);

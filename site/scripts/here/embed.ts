@@ -1,7 +1,14 @@
+/**
+ * Opens the worksheets of a technique page where they stand: an open fold when a reader comes to it, a closed one
+ * when it is unfolded. Fetched by opener.js when the first of them is wanted.
+ */
 import { SHEET_NOTE } from '../../../content/standing.ts';
 import { type Island, mountExample } from '../../../worksheets/example/mount.tsx';
 import type { SiteLinks } from '../../../worksheets/parts/links.ts';
 import { urls } from '../../lib/urls.ts';
+import { offPaper } from './off-paper.ts';
+
+type Given = Pick<Island, 'links' | 'standing'>;
 
 /** Every worksheet by its folder: a new one needs no line here. */
 const worksheets = Object.fromEntries(
@@ -10,64 +17,79 @@ const worksheets = Object.fromEntries(
   ),
 );
 
-/** What worksheets are dressed in. One root class a component, so that each finds its own. */
-const styles = import.meta.glob('../../styles/worksheet/*.css');
+/** What worksheets are dressed in. Fetched by address: an import would dress every page from the start. */
+const { '../../styles/worksheet/parts.css': shared, ...own } = import.meta.glob<string>(
+  '../../styles/worksheet/*.css',
+  { query: '?url', import: 'default', eager: true },
+);
+/** What they share comes first, as on their own pages. */
+const styles = [...(shared ? [shared] : []), ...Object.values(own)];
 
-let given: Promise<Pick<Island, 'links' | 'standing'>> | null = null;
+let given: Promise<Given> | null = null;
+const close = new WeakMap<Element, Promise<() => void>>();
 
-async function fetchGiven(): Promise<Pick<Island, 'links' | 'standing'>> {
-  const [response] = await Promise.all([
-    fetch(urls.worksheetLinks),
-    ...Object.values(styles).map((load) => load()),
-  ]);
+/** Waits for one style sheet. One that does not come leaves the worksheet plain, not absent. */
+function dress(href: string): Promise<void> {
+  const link = Object.assign(document.createElement('link'), { rel: 'stylesheet', href });
+  document.head.append(link);
+  return new Promise((done) => {
+    link.onload = link.onerror = () => done();
+  });
+}
+
+async function fetchGiven(): Promise<Given> {
+  const [response] = await Promise.all([fetch(urls.worksheetLinks), ...styles.map(dress)]);
   if (!response.ok) throw new Error(`${response.status}`);
   const links: SiteLinks = await response.json();
   return { links, standing: SHEET_NOTE };
 }
 
-/** On paper an invented batch would pass for a form to copy from: there the line with the link stands alone. */
-function offPaper(place: Element): () => void {
-  const paper = matchMedia('print');
-  const parent = place.parentNode;
-  const turn = () => {
-    if (paper.matches) place.remove();
-    else parent?.append(place);
-  };
-  turn();
-  paper.addEventListener('change', turn);
-  return () => paper.removeEventListener('change', turn);
-}
-
-/**
- * Opens the worksheet of a fold, on the example of its page.
- * @returns the way to take it away again
- */
-export async function open(fold: HTMLDetailsElement): Promise<() => void> {
+async function mount(fold: HTMLDetailsElement, place: Element): Promise<() => void> {
   const { worksheet = '', title = '', example = '' } = fold.dataset;
-  const place = document.createElement('div');
-  place.className = 'worked-place';
-  place.textContent = 'The worksheet is on its way …';
-  fold.append(place);
-  const backOnPaper = offPaper(place);
-  let unmount = () => {};
+  const waiting = place.textContent;
   try {
     const load = worksheets[worksheet];
     if (!load) throw new Error(worksheet);
     given ??= fetchGiven();
     const [{ default: Worksheet }, island] = await Promise.all([load(), given]);
     place.textContent = '';
-    unmount = mountExample(
+    const unmount = mountExample(
       place,
       { Worksheet, ...island },
       { example, worksheet: { title, href: urls.worksheet(worksheet) } },
     );
+    const backOnPaper = offPaper(place);
+    return () => {
+      backOnPaper();
+      unmount();
+      place.textContent = waiting;
+    };
   } catch {
     given = null;
     place.textContent = 'It could not be opened here. The link above opens it on its own page.';
+    return () => {};
   }
-  return () => {
-    backOnPaper();
-    unmount();
-    place.remove();
-  };
+}
+
+function open(fold: HTMLDetailsElement): void {
+  const place = fold.querySelector('.worked-place');
+  if (place && fold.open && !close.has(fold)) close.set(fold, mount(fold, place));
+}
+
+const seen = new IntersectionObserver((entries) => {
+  for (const { isIntersecting, target } of entries) {
+    const fold = isIntersecting && target.closest('details');
+    if (fold) open(fold);
+  }
+});
+
+for (const fold of document.querySelectorAll<HTMLDetailsElement>('.worked-here')) {
+  const place = fold.querySelector('.worked-place');
+  if (place) seen.observe(place);
+  fold.addEventListener('toggle', () => {
+    if (fold.open) return;
+    // Two worksheets may name their parts alike, so only the open one stands in the page.
+    close.get(fold)?.then((takeAway) => takeAway());
+    close.delete(fold);
+  });
 }
