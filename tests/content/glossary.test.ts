@@ -17,6 +17,18 @@ const glossary: Record<string, Entry> = parse(
 );
 const entries = Object.entries(glossary);
 
+const KEYS = ['term', 'french', 'everyday', 'also', 'means', 'see', 'link', 'searchWords'];
+
+it('has no key that is not a field, which a comma makes of a word', () => {
+  expect(
+    entries.flatMap(([id, entry]) =>
+      Object.keys(entry)
+        .filter((key) => !KEYS.includes(key))
+        .map((key) => `${id}: ${key}`),
+    ),
+  ).toEqual([]);
+});
+
 it('holds at least 150 words', () => {
   expect(entries.length).toBeGreaterThanOrEqual(150);
 });
