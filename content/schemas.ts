@@ -99,7 +99,7 @@ export const glossarySchema = z.strictObject({
   term: sentence('the word this book uses'),
   french: sentence('the word of the French kitchen').optional(),
   everyday: sentence('what anybody would call it').optional(),
-  also: z.array(sentence('another name')).default([]),
+  also: z.array(z.string().trim().min(2, 'Write another name.')).default([]),
   means: sentence('what it means, in one sentence'),
   see: z
     .array(
