@@ -11,11 +11,13 @@ import { type DryingFindingId, type DryingValues, dryingStage } from '../drying/
 import type { Finding, MissingInput, StageResult, Verdict } from '../findings/index.ts';
 import { type FormulaFindingId, type FormulaValues, formulaStage } from '../formula/index.ts';
 import type { CompositionTable } from '../ingredients/index.ts';
+import type { LabelFindingId, LabelValues } from '../label/index.ts';
 import { type CookFindingId, type CookValues, cookFacts, cookStage } from '../lethality/index.ts';
 import { type MouldFindingId, type MouldValues, mouldStage } from '../mould/index.ts';
 import { type PressFindingId, type PressValues, pressStage } from '../press/index.ts';
 import { entryValue } from '../quantities/index.ts';
 import { type SeasoningFindingId, type SeasoningValues, seasoningStage } from '../seasoning/index.ts';
+import { isLabelBegun, labelOf } from './label-of.ts';
 import type { Batch } from './record.ts';
 import { type RecordFindingId, recordStage } from './record-stage.ts';
 import { type RuleSetUsed, ruleSetsUsed } from './rule-sets-used.ts';
@@ -43,6 +45,8 @@ export interface Assessment {
   readonly cook: StageResult<CookValues, CookFindingId>;
   readonly press: StageResult<PressValues, PressFindingId>;
   readonly cool: StageResult<CoolValues, CoolFindingId>;
+  /** Without nutrition, which stops nothing. Null: nobody has worked on a label. */
+  readonly label: StageResult<LabelValues, LabelFindingId> | null;
   readonly record: StageResult<Record<string, never>, RecordFindingId>;
   readonly findings: readonly Finding[];
   readonly verdicts: readonly Verdict[];
@@ -76,12 +80,15 @@ export function assess(batch: Batch, { composition, today }: AssessContext): Ass
   const cook = cookStage(batch, cookFacts(formula.values, familyId, finishedMassG));
   const press = pressStage(batch.press, { familyId, planAreaMm2: smallestPlanMm2(mould.values) });
   const cool = coolStage(batch, coolFactsOf(cure.values, brine?.values ?? null));
+  const label =
+    batch.label && isLabelBegun(batch.label) ? labelOf(batch, composition, null, formula.values) : null;
   const all: readonly (StageResult<unknown> | null)[] = [
     formula,
     cure,
     ...[dryCure, brine, drying],
     ...[seasoning, chillBudget],
     ...[mould, cook, press, cool],
+    label,
   ];
   const judged = all.filter((stage) => stage !== null);
   const judgedVerdicts = judged.flatMap((stage) => stage.verdicts);
@@ -100,6 +107,7 @@ export function assess(batch: Batch, { composition, today }: AssessContext): Ass
     cook,
     press,
     cool,
+    label,
     record,
     findings: [...judged, record].flatMap((stage) => stage.findings),
     verdicts: judgedVerdicts,

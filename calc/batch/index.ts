@@ -1,5 +1,6 @@
 export { type AssessContext, type Assessment, assess } from './assess.ts';
 export { type IssuedDifference, issueAssessment, issuedDifferences } from './issue.ts';
+export { isLabelBegun, labelOf } from './label-of.ts';
 export { newBatch, newLine, newMould, newProbeLog, newReading, newStep } from './new-batch.ts';
 export { type ReadBatch, readBatch } from './read-batch.ts';
 export type * from './record.ts';

@@ -10,6 +10,7 @@ import { dryCureWords } from '../words/dry-cure.ts';
 import { dryingWords } from '../words/drying.ts';
 import { formulaWords } from '../words/formula.ts';
 import { learnWords } from '../words/index.ts';
+import { labelWords } from '../words/label.ts';
 import { mouldWords } from '../words/mould.ts';
 import { pressWords } from '../words/press.ts';
 import { recordWords } from '../words/record.ts';
@@ -26,7 +27,7 @@ export interface SheetComputed {
 const WORDS = [
   ...[formulaWords, cureWords, dryCureWords, brineWords, dryingWords],
   ...[seasoningWords, chillBudgetWords],
-  ...[mouldWords, cookWords, pressWords, coolWords, recordWords],
+  ...[mouldWords, cookWords, pressWords, coolWords, labelWords, recordWords],
 ];
 for (const words of WORDS) learnWords(words);
 

@@ -4,9 +4,6 @@ import type {
   DeclaredFigure,
   EuRowId,
   LabelFindingId,
-  LossKind,
-  Market,
-  PackKind,
   UsRowId,
 } from '@larderwright/calc/label';
 import { fixedText } from '@larderwright/calc/quantities';
@@ -204,41 +201,6 @@ export const WARNING_WORDS: Readonly<Record<AudienceWarning, string>> = {
   'cook-first': 'Raw: cook through before eating. Keep apart from food that is ready to eat.',
   alcohol: 'Contains alcohol.',
 };
-
-export const MARKET_NAMES: Readonly<Record<Market, string>> = {
-  us: 'United States',
-  eu: 'European Union',
-  gb: 'United Kingdom',
-};
-
-export const LOSS_NAMES: Readonly<Record<LossKind, string>> = {
-  nothing: 'Nothing: sold as it was mixed',
-  water: 'Water and vapour only',
-  'fat-weighed': 'Fat too, poured off and weighed',
-  juices: 'Fat and juices, not weighed',
-};
-
-export const PACK_NAMES: Readonly<Record<PackKind, string>> = {
-  open: 'Open, from the counter',
-  wrapped: 'Wrapped, with air',
-  vacuum: 'Vacuum',
-  'modified-air': 'Modified atmosphere',
-  jar: 'Closed jar, or under fat',
-};
-
-export const HURDLE_NAMES = {
-  'heat-90-10': 'Heated to 90 °C (194 °F) for 10 minutes in the pack',
-  'salt-3-5': 'At least 3.5 % salt on water throughout',
-  'aw-0-97': 'Water activity 0.97 or less, measured',
-  'ph-5': 'pH 5 or less, measured',
-  'approved-plan': 'A plan accepted by the authority',
-} as const;
-
-export const AUDIENCE_NAMES = {
-  general: 'Anyone',
-  susceptible: 'Hospital, care home, others at high risk',
-  'under-threes': 'Children under three',
-} as const;
 
 /** A figure as it is printed. */
 export function figureText(figure: DeclaredFigure | null): string {

@@ -1,0 +1,18 @@
+import { $life } from '../state/store.ts';
+import { useShared } from '../state/use-shared.ts';
+
+/** Adds a crust, a jelly or whatever else goes in. Its fields are fetched with the first one. */
+export function AddExtra() {
+  const waking = useShared($life) === 'waking';
+  return (
+    <p class="buttons">
+      <button
+        type="button"
+        disabled={waking}
+        onClick={() => void import('./extras.tsx').then(({ addExtra }) => addExtra())}
+      >
+        Add what is not in the formula
+      </button>
+    </p>
+  );
+}

@@ -1,0 +1,94 @@
+import { type LabelExtra, newLabelExtra } from '@larderwright/calc/label';
+import { Fragment } from 'preact';
+import { at, FindingList } from '../parts/finding-list.tsx';
+import { NumberField } from '../parts/number-field.tsx';
+import { RemovedRowLine, RowTools } from '../parts/row-tools.tsx';
+import { TextField } from '../parts/text-field.tsx';
+import { newId } from '../state/clock.ts';
+import { addRow } from '../state/rows.ts';
+import { editAt } from '../state/store.ts';
+import { useAt, useShared } from '../state/use-shared.ts';
+import { AllergenTicks } from './allergen-ticks.tsx';
+import { $label } from './computed.ts';
+import { FigureBoxes } from './figure-boxes.tsx';
+
+const LIST = 'label.extras';
+const MAIN = [
+  ['fat', 'Fat'],
+  ['protein', 'Protein'],
+  ['salt', 'Salt'],
+] as const;
+
+/** Begins one. */
+export function addExtra(): void {
+  addRow(LIST, newLabelExtra(newId()));
+}
+
+/** Crust, jelly, a seal: what is in the food and not in the formula. */
+export function Extras() {
+  const extras = useAt(LIST) as readonly LabelExtra[];
+  const computed = useShared($label);
+  const findings = computed.state === 'ready' ? computed.value.findings : [];
+  return (
+    <>
+      {extras.map((extra, place) => {
+        const path = `${LIST}.${extra.id}`;
+        const name = extra.name || `Addition ${place + 1}`;
+        return (
+          <Fragment key={extra.id}>
+            <RemovedRowLine list={LIST} place={place} />
+            <section class="mould" aria-label={name}>
+              <div class="mould-head">
+                <h3>{name}</h3>
+                <RowTools
+                  list={LIST}
+                  id={extra.id}
+                  label={name}
+                  first={place === 0}
+                  last={place === extras.length - 1}
+                />
+              </div>
+              <div class="fields">
+                <TextField path={`${path}.name`} label="Name in the list" />
+                <NumberField
+                  path={`${path}.mass`}
+                  label="Weight in the food"
+                  kind="mass"
+                  units={['g', 'kg', 'lb']}
+                />
+                <TextField path={`${path}.madeOf`} label="Made of" hint="Most first, as it went in." />
+              </div>
+              <FindingList findings={at(findings, path)} />
+              <AllergenTicks
+                name={name}
+                ticked={extra.allergens}
+                onTick={(allergens) => editAt(`${path}.allergens`, allergens)}
+                unread="Nobody has said"
+              />
+              <details class="label-more">
+                <summary>Nutrition of {name}</summary>
+                <div class="fields">
+                  {MAIN.map(([key, label]) => (
+                    <NumberField
+                      key={key}
+                      path={`${path}.figures.${key}`}
+                      label={`${label} of ${name}`}
+                      kind="fraction"
+                      units={['%']}
+                    />
+                  ))}
+                </div>
+                <FigureBoxes
+                  name={name}
+                  figures={extra.figures}
+                  onFigures={(figures) => editAt(`${path}.figures`, figures)}
+                />
+              </details>
+            </section>
+          </Fragment>
+        );
+      })}
+      <RemovedRowLine list={LIST} place={extras.length} />
+    </>
+  );
+}

@@ -1,0 +1,41 @@
+import type {
+  DeclaredQuantity,
+  LabelSlice,
+  LabelValues,
+  ListedIngredient,
+  Market,
+} from '@larderwright/calc/label';
+import { formatLimitTemp, formatQuantity } from '@larderwright/calc/quantities';
+
+/** "Keep at 3 °C (37 °F) or below", rounded down on the other scale. */
+export function storeLine(slice: LabelSlice, { storeAtC }: LabelValues): string {
+  if (storeAtC === null) return '';
+  const typedF = slice.storeAt.unit === 'F';
+  const limit = typedF
+    ? { value: Math.round((storeAtC * 9) / 5 + 32), unit: 'F' as const }
+    : { value: storeAtC, unit: 'C' as const };
+  const { text } = formatLimitTemp(limit, 'maximum');
+  return `${storeAtC <= -12 ? 'Keep frozen' : 'Keep refrigerated'} at ${text} or below.`;
+}
+
+/** A net weight, never more than there is: rounded down. Ounces first where they are asked for. */
+export function netText(netG: number, market: Market | null): string {
+  const grams = formatQuantity('mass', netG, { decimals: 0, rounding: 'down', withUnit: true });
+  const ounces = formatQuantity('mass', netG, { unit: 'oz', decimals: 1, rounding: 'down', withUnit: true });
+  return market === 'us' ? `Net Wt ${ounces} (${grams})` : grams;
+}
+
+/** A declared quantity in words. */
+export function quantityText({ declare, state }: DeclaredQuantity): string {
+  const figure = declare.as === 'percent' ? `${declare.figure} %` : `${declare.figure} g used for 100 g`;
+  return state === 'settled' ? figure : `CANNOT TELL: at most ${figure}`;
+}
+
+/** A list as one text; allergens in capitals, for paper. */
+export function listText(list: readonly ListedIngredient[]): string {
+  return list
+    .map(({ text }) =>
+      text.map((part) => (part.allergen ? part.text.toLocaleUpperCase('en') : part.text)).join(''),
+    )
+    .join(', ');
+}

@@ -1,0 +1,24 @@
+import { type LabelLine, newLabelLine } from '@larderwright/calc/label';
+import { edit } from '../state/store.ts';
+
+/** What the label says of a line, or the blank it starts from. */
+export function saidOf(lines: readonly LabelLine[], lineId: string): LabelLine {
+  return lines.find(({ id }) => id === lineId) ?? newLabelLine(lineId);
+}
+
+/** Writes what the label says of a formula line. The first word about a line begins its row. */
+export function sayOfLine(lineId: string, change: Partial<Omit<LabelLine, 'id'>>): void {
+  edit((batch) => {
+    if (!batch.label) return batch;
+    const { lines } = batch.label;
+    const said = { ...saidOf(lines, lineId), ...change };
+    const known = lines.some(({ id }) => id === lineId);
+    return {
+      ...batch,
+      label: {
+        ...batch.label,
+        lines: known ? lines.map((line) => (line.id === lineId ? said : line)) : [...lines, said],
+      },
+    };
+  });
+}
