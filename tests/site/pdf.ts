@@ -1,5 +1,6 @@
 import type { Page } from 'playwright-core';
 import { getDocumentProxy } from 'unpdf';
+import { expect } from 'vitest';
 
 const MM_PER_POINT = 25.4 / 72;
 
@@ -61,4 +62,38 @@ export async function readPdf(bytes: Uint8Array): Promise<PrintedPage[]> {
 /** The smallest type on a page, pt; null on a page without text. */
 export function smallestTypePt(page: PrintedPage): number | null {
   return page.texts.length === 0 ? null : Math.min(...page.texts.map((text) => text.sizePt));
+}
+
+const PAPER_MM = { A4: [210, 297], Letter: [215.9, 279.4] } as const;
+/** A point of type is never smaller than this on paper, and no box to write in lower or narrower. */
+const LEAST_PT = 9;
+const LEAST_BOX_MM = { height: 7, width: 14 };
+
+/** Fails unless cards stand on pages of their size, in type and boxes that a cold hand can use, with nothing cut off. */
+export async function expectPrintable(
+  page: Page,
+  pages: readonly PrintedPage[],
+  format: 'A4' | 'Letter',
+): Promise<void> {
+  const [widthMm, heightMm] = PAPER_MM[format];
+  for (const each of pages) {
+    expect(each.widthMm).toBeCloseTo(widthMm, 0);
+    expect(each.heightMm).toBeCloseTo(heightMm, 0);
+    expect(smallestTypePt(each)).toBeGreaterThanOrEqual(LEAST_PT - 0.02);
+    const farMm = Math.max(...each.texts.map(({ topMm }) => topMm));
+    expect(farMm).toBeLessThan(heightMm - 4);
+  }
+  await page.emulateMedia({ media: 'print' });
+  const faults = await page.evaluate((least) => {
+    const mm = 25.4 / 96;
+    const boxes = Array.from(document.querySelectorAll('.card :is(.write-in-box, .tick-box, tbody td)'));
+    const small = boxes
+      .map((box) => ({ box, size: box.getBoundingClientRect() }))
+      .filter(({ size }) => size.height * mm < least.height - 0.05 || size.width * mm < least.width - 0.05)
+      .map(({ box }) => `small: ${box.className || box.tagName} ${box.textContent}`);
+    const wide = boxes.filter((box) => box.scrollWidth > box.clientWidth + 1);
+    return [...small, ...wide.map((box) => `too wide: ${box.textContent}`)];
+  }, LEAST_BOX_MM);
+  await page.emulateMedia({ media: null });
+  expect(faults).toEqual([]);
 }

@@ -42,7 +42,6 @@ export function CardDesk({ about, children }: CardDeskProps) {
         </p>
       </div>
       {/* The paper is wider than a phone: it scrolls by itself, and by the keyboard too. */}
-      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls must be reachable */}
       <section class="sheet-desk" tabindex={0} aria-label="The card as it prints">
         {children(paper)}
       </section>

@@ -31,7 +31,7 @@ describe('a printed input', () => {
   });
 
   it('prints what cannot be read as it was typed, with a question mark', () => {
-    expect(filled('mass', enteredEntry('half a bag', 'g'), 'g')?.text).toBe('half a bag ?');
+    expect(filled('mass', enteredEntry('half a bag', 'g'), 'g')?.text).toBe('"half a bag" ?');
   });
 });
 

@@ -9,13 +9,13 @@ import type { Filled } from '../sheet-model.ts';
 
 /**
  * A number field as it prints: in the unit of the sheet, flagged entered or default. What cannot be read
- * prints as it was typed with a question mark, so that nothing typed is lost on paper either.
+ * prints as it was typed, in quotes and with a question mark, so that nothing typed is lost on paper either.
  */
 export function filled(kind: QuantityKind, entry: Entry, unit: Unit, withUnit = true): Filled | null {
   const read = readEntry(kind, entry);
   if (read.state === 'blank') return null;
   const flag = entry.origin === 'entered' ? 'E' : 'D';
-  if (read.state === 'bad') return { text: `${entry.text.trim()} ?`, flag };
+  if (read.state === 'bad') return { text: `"${entry.text.trim()}" ?`, flag };
   // In the unit it was typed in every digit stands; converted, only as many as are worth reading.
   const rounding = read.unit === unit ? {} : { decimals: decimalsOf(kind, read.value, unit) };
   return { text: formatQuantity(kind, read.value, { unit, withUnit, ...rounding }), flag };
