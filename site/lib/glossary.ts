@@ -24,7 +24,7 @@ export function seeLinks({ data }: Term, book: Book): Link[] {
       case 'technique':
         return { href: urls.technique(id), label: find(book.techniques, id, kind).data.short };
       case 'caution':
-        return { href: urls.caution(id), label: find(book.cautions, id, kind).data.title };
+        return { href: urls.caution(id), label: `caution ${find(book.cautions, id, kind).data.code}` };
       case 'defect':
         return { href: urls.defect(id), label: find(book.defects, id, kind).data.title };
       case 'table':
