@@ -74,6 +74,8 @@ export interface PlanCardModel {
       Filled | null
     >
   >;
+  /** The sum of the column of costs and the small things, as printed. */
+  readonly columnTotal: Filled | null;
   readonly servingAt: string | null;
   readonly rows: readonly BuyRow[];
   readonly steps: readonly StepRow[];
@@ -161,6 +163,7 @@ export function planCard(batch: Batch, of: PlanOfBatch, printed: PrintedCosts): 
       bathRuns: made(values.bath?.runs == null ? null : `${values.bath.runs}`),
       moulds: made(mouldsText(of)),
     },
+    columnTotal: made(printed.food === null ? null : moneyText(printed.food)),
     servingAt: plan.servingAt === null ? null : momentText(plan.servingAt),
     rows: values.purchases.map((purchase) => {
       const line = planLineOf(plan, purchase.lineId);

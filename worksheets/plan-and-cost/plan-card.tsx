@@ -51,7 +51,7 @@ export function PlanCard({ computed, paper, standing }: PlanCardProps) {
         <ShoppingTable
           rows={model ? model.rows : BLANK_ROWS}
           costs={costs}
-          total={model?.results.food ?? null}
+          total={model?.columnTotal ?? null}
         />
         {costs ? <CostBlock model={model} /> : null}
         <Timeline
@@ -108,8 +108,8 @@ function ShoppingTable(props: {
         <colgroup>
           <col class="col-tick" />
           <col />
-          <col class="col-figure" />
-          <col class="col-narrow" />
+          <col class="col-write" />
+          <col class="col-write" />
           <col class="col-lot" />
           {costs ? <col class="col-lot" /> : null}
           {costs ? <col class="col-write" /> : null}
