@@ -1,0 +1,29 @@
+import { Computed } from '../parts/computed.tsx';
+import { FindingList } from '../parts/finding-list.tsx';
+import { VerdictLine } from '../parts/verdict-line.tsx';
+import { useShared } from '../state/use-shared.ts';
+import { $dryCure } from './computed.ts';
+import { OWN_FIELDS } from './cure-fields.tsx';
+
+/** Every limit judged for every piece, and what else there is to say. */
+export function Verdicts() {
+  return (
+    <Computed of={useShared($dryCure)}>
+      {({ verdicts, findings }) => (
+        <>
+          <div aria-live="polite">
+            {verdicts.length === 0 ? <p class="not-yet">CANNOT TELL: there is no piece yet</p> : null}
+            {verdicts.map((verdict) => (
+              <VerdictLine key={`${verdict.id}-${verdict.subjectId}-${verdict.basis}`} verdict={verdict} />
+            ))}
+          </div>
+          <FindingList
+            findings={findings.filter(
+              ({ field = '' }) => !OWN_FIELDS.includes(field) && !field.startsWith('dryCure.pieces.'),
+            )}
+          />
+        </>
+      )}
+    </Computed>
+  );
+}

@@ -1,0 +1,42 @@
+import type { Finding } from '@larderwright/calc/findings';
+import { at } from '../parts/finding-list.tsx';
+import { TextField } from '../parts/text-field.tsx';
+import { type MuscleSlice, PackFields } from './rule-fields.tsx';
+
+/** The curing salt: its pack and lot, in the heavy frame of the dangerous weight. */
+export function CuringSaltPack({ slice, findings }: { slice: MuscleSlice; findings: readonly Finding[] }) {
+  return (
+    <fieldset class="curing-salt">
+      <legend>The pack in use</legend>
+      <PackFields slice={slice} findings={findings} />
+      <div class="fields">
+        <TextField path={`${slice}.pack.name`} label="Name on the pack" />
+        <TextField path={`${slice}.pack.lot`} label="Lot of the pack" />
+      </div>
+    </fieldset>
+  );
+}
+
+/** Who weighed and who checked. */
+export function TwoPeople({ findings }: { findings: readonly Finding[] }) {
+  return (
+    <section aria-labelledby="two-people">
+      <h2 id="two-people">Two people at the scale</h2>
+      <p class="say">One weighs, another reads the scale and the pack before it goes in.</p>
+      <div class="fields">
+        <TextField path="cure.weighedBy" label="Weighed by" findings={at(findings, 'cure.weighedBy')} />
+        <TextField path="cure.checkedBy" label="Checked by" findings={at(findings, 'cure.checkedBy')} />
+      </div>
+    </section>
+  );
+}
+
+/** Fields of rule, pack and people that show their own findings. */
+export function ownMuscleFields(slice: MuscleSlice): readonly string[] {
+  return [
+    ...['ruleSetId', 'scaleReadability', 'weighedBy', 'checkedBy'].map((key) => `cure.${key}`),
+    ...['product', 'finish', 'pack.strength.nitrite', 'pack.strength.nitrate'].map(
+      (key) => `${slice}.${key}`,
+    ),
+  ];
+}
