@@ -1,0 +1,55 @@
+import { newBlendSlice } from '@larderwright/calc/blend';
+import { BlankForm } from '../parts/blank-form.tsx';
+import { later } from '../parts/later.tsx';
+import type { SiteLinks } from '../parts/links.ts';
+import { NotYet } from '../parts/not-yet.tsx';
+import { CardDesk } from '../parts/print-card.tsx';
+import { WorksheetFrame } from '../parts/worksheet-frame.tsx';
+import { provideSlice } from '../state/store.ts';
+import { useShared } from '../state/use-shared.ts';
+import { AddMaterial } from './add-material.tsx';
+import { AimFields, BandFields } from './aim-fields.tsx';
+import { BlendCard } from './blend-card.tsx';
+import { $blend } from './computed.ts';
+
+const Materials = later(() => import('./materials.tsx').then((m) => m.Materials));
+const SquareAnswers = later(() => import('./square-answers.tsx').then((m) => m.SquareAnswers));
+const LeastCostAnswers = later(() => import('./least-cost.tsx').then((m) => m.LeastCostAnswers));
+
+provideSlice('blend', newBlendSlice);
+
+/** Lean and fat: two materials to one fat content, or the cheapest blend of all that is on hand. */
+export default function LeanAndFat({ links, standing }: { links: SiteLinks; standing: string }) {
+  const computed = useShared($blend);
+  const ready = computed.state === 'ready' ? computed.value : null;
+  return (
+    <WorksheetFrame links={links}>
+      <section aria-labelledby="materials">
+        <h2 id="materials">What there is</h2>
+        <Materials
+          meanwhile={
+            <BlankForm
+              caption="Materials on hand"
+              columns={['Material', 'Fat, %', 'Protein, %', 'Water, %', 'Price, a kg', 'Stock, kg']}
+              rows={8}
+            />
+          }
+        />
+        <AddMaterial />
+      </section>
+      <section aria-labelledby="square">
+        <h2 id="square">Two materials to one fat content</h2>
+        <AimFields />
+        <SquareAnswers meanwhile={<NotYet what="The square: not yet computed" />} />
+      </section>
+      <section aria-labelledby="cheapest">
+        <h2 id="cheapest">The cheapest blend of all of them</h2>
+        <BandFields />
+        <LeastCostAnswers meanwhile={<NotYet what="Nothing is asked yet" />} />
+      </section>
+      <CardDesk about="The balance on one card, with a box for the fat test of each material.">
+        {(paper) => <BlendCard computed={ready} paper={paper} standing={standing} />}
+      </CardDesk>
+    </WorksheetFrame>
+  );
+}

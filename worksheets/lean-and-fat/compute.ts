@@ -1,0 +1,51 @@
+import type { Batch } from '@larderwright/calc/batch';
+import { type BlendSlice, type BlendValues, blendStage, newBlendSlice } from '@larderwright/calc/blend';
+import type { Finding, MissingInput } from '@larderwright/calc/findings';
+import { type CompositionTable, loadIngredients } from '@larderwright/calc/ingredients';
+import { type SourceId, sourceOf } from '@larderwright/calc/sources';
+import { type CardHead, cardHead } from '../parts/card-head.ts';
+import { nowIso } from '../state/clock.ts';
+import { blendWords } from '../words/blend.ts';
+import { learnWords } from '../words/index.ts';
+import { type BlendCardModel, blendCard } from './card-model.ts';
+
+/** What calc makes of the blend on the bench. */
+export interface BlendComputed {
+  readonly values: BlendValues;
+  readonly findings: readonly Finding[];
+  readonly missing: readonly MissingInput[];
+  /** By material id: where its figures come from, in words. */
+  readonly figures: ReadonlyMap<string, string>;
+  readonly slice: BlendSlice;
+  readonly currency: string;
+  readonly head: CardHead;
+  readonly card: BlendCardModel;
+}
+
+/** Where the figures of a material come from. */
+function figuresText(material: BlendSlice['materials'][number], table: CompositionTable): string {
+  const row = material.ingredientId === null ? undefined : table.get(material.ingredientId);
+  if (!row) return material.name.trim() === '' ? '' : 'No table figures: write the pack’s.';
+  const source: SourceId | null = row.source;
+  const from = source === null ? 'no source' : sourceOf(source).title;
+  return row.name === material.name ? `Figures: ${from}` : `Figures: ${row.name} (${from})`;
+}
+
+/** Fetches the composition table and gives the function that balances a batch with it. */
+export async function loadBlend(): Promise<(batch: Batch) => BlendComputed> {
+  const composition = await loadIngredients();
+  learnWords(blendWords);
+  return (batch) => {
+    const slice = batch.blend ?? newBlendSlice();
+    const currency = batch.plan?.currency ?? '';
+    const result = blendStage(slice, { composition, familyId: batch.formula.familyId });
+    return {
+      ...result,
+      figures: new Map(slice.materials.map((material) => [material.id, figuresText(material, composition)])),
+      slice,
+      currency,
+      head: cardHead(batch, [], nowIso()),
+      card: blendCard(slice, result.values, currency),
+    };
+  };
+}

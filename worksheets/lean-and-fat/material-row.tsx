@@ -1,0 +1,106 @@
+import type { BlendLine, BlendMaterial } from '@larderwright/calc/blend';
+import type { Finding } from '@larderwright/calc/findings';
+import type { Unit } from '@larderwright/calc/quantities';
+import { ChoiceField } from '../parts/choice-field.tsx';
+import { at, FindingList, within } from '../parts/finding-list.tsx';
+import { NumberField } from '../parts/number-field.tsx';
+import { percentText } from '../parts/number-text.ts';
+import { RowTools } from '../parts/row-tools.tsx';
+import { editAt } from '../state/store.ts';
+import { useAt, useShared } from '../state/use-shared.ts';
+import { $asked } from './asked.ts';
+import { MaterialName } from './material-name.tsx';
+
+const MASSES: readonly Unit[] = ['kg', 'g', 'lb'];
+const BASES = [
+  { value: 'kg', label: 'the kg' },
+  { value: 'lb', label: 'the lb' },
+];
+const DECLARED = [
+  { name: 'fat', label: 'Fat in it' },
+  { name: 'protein', label: 'Protein in it' },
+  { name: 'water', label: 'Water in it' },
+  { name: 'salt', label: 'Salt in it' },
+] as const;
+/** Fields of a material that show their own findings. */
+const OWN = ['stock', 'minShare', 'maxShare', 'locked', 'price'];
+
+interface MaterialRowProps {
+  material: BlendMaterial;
+  place: number;
+  last: boolean;
+  line: BlendLine | null;
+  figures: string;
+  findings: readonly Finding[];
+  currency: string;
+}
+
+/** One material: what it is, what is in it, what it costs, how much there is. */
+export function MaterialRow(props: MaterialRowProps) {
+  const { material, place, last, line, figures, findings, currency } = props;
+  const asked = useShared($asked);
+  const slice = useAt('blend');
+  const answered = asked.state === 'answered' && asked.slice === slice ? asked.findings : [];
+  const path = `blend.materials.${material.id}`;
+  const name = material.name || `Material ${place + 1}`;
+  const mine = within([...findings, ...answered], path);
+  const share = (fraction: number | null | undefined) => (fraction == null ? '–' : percentText(fraction, 1));
+  const field = (key: string) => ({ path: `${path}.${key}`, findings: at(mine, `${path}.${key}`) });
+  return (
+    <li class="ledger-row ledger-material" aria-label={name}>
+      <div class="ledger-name">
+        <MaterialName material={material} />
+        {figures === '' ? null : <p class="field-hint">{figures}</p>}
+      </div>
+      <NumberField
+        {...field('price')}
+        label="Price"
+        kind="money"
+        unitSlot={<span class="field-unit">{currency || 'money'}</span>}
+      />
+      <ChoiceField
+        label="Price for"
+        value={material.priceBasis}
+        choices={BASES}
+        onChoose={(basis) => editAt(`${path}.priceBasis`, basis)}
+      />
+      <NumberField {...field('stock')} label="There is" kind="mass" units={MASSES} />
+      <RowTools list="blend.materials" id={material.id} label={name} first={place === 0} last={last} />
+      <dl class="ledger-figures">
+        {(['fat', 'protein', 'water', 'salt'] as const).map((part) => (
+          <div key={part}>
+            <dt>{part}</dt>
+            <dd>{share(line?.[`${part}Fraction`])}</dd>
+          </div>
+        ))}
+      </dl>
+      <div class="ledger-more">
+        <details class="pack">
+          <summary>Pack figures, shares and a fixed weight: {name}</summary>
+          <div class="fields">
+            {DECLARED.map((part) => (
+              <NumberField
+                key={part.name}
+                {...field(`declared.${part.name}`)}
+                label={part.label}
+                kind="fraction"
+              />
+            ))}
+            <NumberField {...field('minShare')} label="At least, of the blend" kind="fraction" />
+            <NumberField {...field('maxShare')} label="At most, of the blend" kind="fraction" />
+            <NumberField
+              {...field('locked')}
+              label="Fixed weight"
+              kind="mass"
+              units={MASSES}
+              hint="Goes in whatever the target. Blank: free."
+            />
+          </div>
+        </details>
+        <FindingList
+          findings={mine.filter(({ field: where }) => !OWN.includes(where?.slice(path.length + 1) ?? ''))}
+        />
+      </div>
+    </li>
+  );
+}
