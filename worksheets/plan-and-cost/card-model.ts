@@ -4,6 +4,7 @@ import { type Entry, fixedText, readEntry } from '@larderwright/calc/quantities'
 import { filled, worked } from '../batch-sheet/build/filled.ts';
 import type { Filled } from '../batch-sheet/sheet-model.ts';
 import { moneyText } from '../words/money.ts';
+import { PRICING_SHARES } from '../words/plan-names.ts';
 import type { PrintedCosts } from './compute.ts';
 import { stepName } from './field-names.ts';
 import { momentText } from './moment-text.ts';
@@ -87,12 +88,6 @@ const WANTS = {
   moulds: 'From the moulds to fill',
 } as const;
 
-const SHARES = {
-  'gross-profit': 'Gross profit, of price',
-  'food-cost': 'Food cost, of price',
-  margin: 'Margin, of price',
-} as const;
-
 function made(text: string | null): Filled | null {
   return text === null ? null : { text, flag: 'W' };
 }
@@ -146,7 +141,7 @@ export function planCard(batch: Batch, of: PlanOfBatch, printed: PrintedCosts): 
       chiller: filled('mass', plan.chillerCapacity, 'kg'),
       bath: filled('count', plan.bathCapacity, 'count', false),
     },
-    shareName: SHARES[plan.pricing],
+    shareName: PRICING_SHARES[plan.pricing].short,
     results: {
       finished: worked(flow?.finishedG ?? null, true),
       fill: worked(flow?.fillG ?? null, true),

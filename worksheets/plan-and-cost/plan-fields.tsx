@@ -6,6 +6,7 @@ import { NumberField } from '../parts/number-field.tsx';
 import { TextField } from '../parts/text-field.tsx';
 import { editAt } from '../state/store.ts';
 import { useAt, useShared } from '../state/use-shared.ts';
+import { PRICING_CHOICES, PRICING_SHARES } from '../words/plan-names.ts';
 import { $plan } from './computed.ts';
 
 const MASSES: readonly Unit[] = ['g', 'kg', 'lb', 'oz'];
@@ -102,27 +103,16 @@ export function CostFields() {
   );
 }
 
-const METHODS: readonly { value: PricingMethod; label: string }[] = [
-  { value: 'gross-profit', label: 'gross profit wanted' },
-  { value: 'food-cost', label: 'food cost wanted' },
-  { value: 'margin', label: 'margin after all costs' },
-];
-
-const SHARES: Readonly<Record<PricingMethod, { path: string; label: string }>> = {
-  'gross-profit': { path: 'plan.grossProfit', label: 'Gross profit, of the price before tax' },
-  'food-cost': { path: 'plan.foodCost', label: 'Food cost, of the price before tax' },
-  margin: { path: 'plan.margin', label: 'Margin, of the price before tax' },
-};
-
 /** How a price is found. */
 export function PriceFields() {
   const method = useAt('plan.pricing') as PricingMethod;
+  const share = PRICING_SHARES[method];
   return (
     <div class="fields">
       <ChoiceField
         label="Price by"
         value={method}
-        choices={METHODS}
+        choices={PRICING_CHOICES}
         onChoose={(value) => editAt('plan.pricing', value)}
         hint={
           method === 'margin'
@@ -130,7 +120,7 @@ export function PriceFields() {
             : 'Looks at food alone; labour and overhead must come out of what is left.'
         }
       />
-      <PlanField {...SHARES[method]} kind="fraction" />
+      <PlanField path={share.path} label={share.label} kind="fraction" />
       <PlanField path="plan.tax" label="Tax on the price" kind="fraction" hint="Type 0 for none." />
     </div>
   );

@@ -17,9 +17,25 @@ export const PLAN_STEP_NAMES: Readonly<Record<PlanStepKind, string>> = {
   other: 'Other',
 };
 
-/** How a price is found, each with the base of its per cent. */
-export const PRICING_NAMES: Readonly<Record<PricingMethod, string>> = {
-  'gross-profit': 'Gross profit, % of the price before tax',
-  'food-cost': 'Food cost, % of the price before tax',
-  margin: 'Margin after food, labour and overhead, % of the price before tax',
-};
+/** How a price is found. */
+export const PRICING_CHOICES: readonly { value: PricingMethod; label: string }[] = [
+  { value: 'gross-profit', label: 'gross profit wanted' },
+  { value: 'food-cost', label: 'food cost wanted' },
+  { value: 'margin', label: 'margin after all costs' },
+];
+
+/** The share each way of pricing asks for, with its field and its base; the short name stands on a card. */
+export const PRICING_SHARES: Readonly<Record<PricingMethod, { path: string; label: string; short: string }>> =
+  {
+    'gross-profit': {
+      path: 'plan.grossProfit',
+      label: 'Gross profit, of the price before tax',
+      short: 'Gross profit, of price',
+    },
+    'food-cost': {
+      path: 'plan.foodCost',
+      label: 'Food cost, of the price before tax',
+      short: 'Food cost, of price',
+    },
+    margin: { path: 'plan.margin', label: 'Margin, of the price before tax', short: 'Margin, of price' },
+  };
