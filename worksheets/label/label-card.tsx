@@ -26,7 +26,7 @@ const BLANK: readonly CardBlock[] = [
   },
   {
     title: 'Nutrition, as declared',
-    table: { columns: ['', '100 g', 'Serving', '% DV'], rows: [], blankRows: 9 },
+    table: { columns: ['Nutrient', '100 g', 'Serving', '% DV'], rows: [], blankRows: 9 },
   },
   {
     title: 'Keeping',

@@ -111,14 +111,7 @@ function Quantities({ computed: { values } }: { computed: LabelComputed }) {
         <>
           <FigureTable
             caption="What counts as meat"
-            columns={[
-              'Meat',
-              'Went in',
-              'Counts as meat',
-              'Excess fat',
-              'Excess connective tissue',
-              'Collagen in the protein',
-            ]}
+            columns={['Meat', 'Went in', 'Counts as meat', 'Fat over', 'Tissue over', 'Collagen in protein']}
             rows={meat.map(({ name, massG, content }) => ({
               key: name,
               head: name,

@@ -47,7 +47,7 @@ export function NutritionTables() {
           <div>
             <FigureTable
               caption="European Union and United Kingdom"
-              columns={['', '100 g', `Serving ${values?.servingG ?? ''} g`]}
+              columns={['Nutrient', '100 g', `Serving ${values?.servingG ?? ''} g`]}
               rows={eu.map(({ id, declared }, index) => ({
                 key: id,
                 head: EU_ROW_NAMES[id],
@@ -71,7 +71,7 @@ export function NutritionTables() {
             <div>
               <FigureTable
                 caption={`United States, serving ${values?.servingG ?? ''} g`}
-                columns={['', 'Amount', '% daily value, 2016', '% daily value, before']}
+                columns={['Nutrient', 'Amount', '% daily value, 2016', '% daily value, before']}
                 rows={us.map((row) => ({
                   key: row.id,
                   head: US_ROW_NAMES[row.id],
