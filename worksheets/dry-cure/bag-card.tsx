@@ -1,6 +1,6 @@
 import type { Paper } from '../batch-sheet/sheet-page.tsx';
+import { BLANK_HEAD, type CardHead } from '../parts/blank-head.ts';
 import { type CardBlock, CardBlocks } from '../parts/card-blocks.tsx';
-import { BLANK_HEAD, type CardHead } from '../parts/card-head.ts';
 import { PrintCard } from '../parts/print-card.tsx';
 import type { BagValues } from './bag-values.ts';
 

@@ -1,7 +1,7 @@
 import type { PieceValues } from '@larderwright/calc/dry-cure';
 import { fixedText } from '@larderwright/calc/quantities';
 import { Answer } from '../parts/answer.tsx';
-import { dayWords } from '../parts/clock-text.ts';
+import { dayWords } from '../parts/day-words.ts';
 import { FigureTable } from '../parts/figure-table.tsx';
 import { gramsText, percentText } from '../parts/number-text.ts';
 import { useAt } from '../state/use-shared.ts';

@@ -1,31 +1,9 @@
 import { BATCH_SCHEMA, type Batch, CALC_VERSION } from '@larderwright/calc/batch';
 import { isCheckOverdue, type RuleSet } from '@larderwright/calc/sources';
+import type { CardHead } from './blank-head.ts';
 import { wallOf } from './clock-text.ts';
 
-/** What stands at head and foot of a printed card: which batch, which rules, which code, when. */
-export interface CardHead {
-  readonly demo: boolean;
-  readonly product: string | null;
-  readonly batchNo: string | null;
-  readonly kitchen: string | null;
-  readonly ruleSets: readonly string[];
-  /** "calc 0.1.0 · record 1"; null on a card nobody has filled. */
-  readonly version: string | null;
-  readonly batchId: string | null;
-  readonly printedAt: string | null;
-}
-
-/** Head and foot of a card without a batch. */
-export const BLANK_HEAD: CardHead = {
-  demo: false,
-  product: null,
-  batchNo: null,
-  kitchen: null,
-  ruleSets: [],
-  version: null,
-  batchId: null,
-  printedAt: null,
-};
+export { BLANK_HEAD, type CardHead } from './blank-head.ts';
 
 const known = (text: string) => text.trim() || null;
 

@@ -2,7 +2,7 @@ import type { Finding } from '@larderwright/calc/findings';
 import { useId } from 'preact/hooks';
 import { $life, editAt } from '../state/store.ts';
 import { useAt, useShared } from '../state/use-shared.ts';
-import { dayWords } from './clock-text.ts';
+import { dayWords } from './day-words.ts';
 import { FieldFrame } from './field-frame.tsx';
 
 interface DateFieldProps {

@@ -1,7 +1,7 @@
 import type { ComponentChildren } from 'preact';
 import type { Paper } from '../batch-sheet/sheet-page.tsx';
 import { usePaper } from '../batch-sheet/use-paper.ts';
-import type { CardHead } from './card-head.ts';
+import type { CardHead } from './blank-head.ts';
 import { ChoiceField } from './choice-field.tsx';
 
 const PAPERS = [

@@ -1,18 +1,14 @@
 import type { DryingFindingId } from '@larderwright/calc/drying';
 import type { Params } from '@larderwright/calc/findings';
-import { has, number, percent } from './whole-muscle.ts';
+import { approvedPlanWords } from './approved-plan.ts';
+import { number, percent } from './whole-muscle.ts';
 import type { Words } from './wording.ts';
 
 const degrees = (p: Params) => `${number(p, 'total', 0)} of ${number(p, 'limit', 0)} °${p.unit} degree-hours`;
 
 /** The words of every finding and verdict of fermenting and drying. */
 export const dryingWords = {
-  'drying.approved-plan': (p) => ({
-    title: has(p, 'plan')
-      ? `Stop: work only by the accepted plan "${p.plan}".`
-      : 'Stop: this needs an accepted plan.',
-    body: 'A fermented or dried product needs a process accepted by your authority or a qualified processing specialist. Do not sell on the strength of a worksheet.',
-  }),
+  'drying.approved-plan': approvedPlanWords,
   'drying.degree-hours-within': (p) => ({
     title: `pH 5.3 in time: ${degrees(p)}.`,
     body: `The highest chamber temperature, ${number(p, 'highest', 1)} °${p.unit}, sets the limit.`,
