@@ -8,9 +8,12 @@ export {
   FAMILY_MARK,
   FAMILY_SOURCE,
   type Family,
+  type FamilyStart,
   familyOf,
+  familyStart,
   type NamedShare,
   type NitriteHabit,
+  type StartLine,
 } from './families/index.ts';
 export type { FormulaFinding, FormulaFindingId } from './finding-ids.ts';
 export {

@@ -14,6 +14,7 @@ import { fetchLines } from './fetch-lines.ts';
 
 const Lines = later(() => fetchLines().then((m) => m.Lines));
 const FamilyRanges = later(() => import('./family-ranges.tsx').then((m) => m.FamilyRanges));
+const FamilyStart = later(() => import('./family-start.tsx').then((m) => m.FamilyStart));
 const Composition = later(() => import('./composition.tsx').then((m) => m.Composition));
 const SaltFigures = later(() => import('./salt-section.tsx').then((m) => m.SaltFigures));
 const Scaling = later(() => import('./scaling.tsx').then((m) => m.Scaling));
@@ -30,6 +31,7 @@ export default function BatchFormula({ links }: { links: SiteLinks }) {
           <TextField path="product.kitchen" label="Kitchen" />
         </div>
         <FamilyField />
+        <FamilyStart />
         <FamilyRanges />
       </section>
       <section aria-labelledby="what-goes-in">

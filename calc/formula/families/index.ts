@@ -1,4 +1,7 @@
 import type { Family } from './family.ts';
+
+export { type FamilyStart, familyStart, type StartLine } from './start.ts';
+
 import { HAMS_AND_JELLIES } from './hams-and-jellies.ts';
 import { LIVER_WORK } from './liver.ts';
 import { SAUSAGES } from './sausages.ts';
