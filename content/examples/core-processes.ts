@@ -83,7 +83,7 @@ export const coreProcesses: Readonly<Record<string, Batch>> = {
       density: enteredEntry('1.04', 'g/mL'),
       moulds: [
         loaves('Terrine 290 × 95 × 75', ['290', '95', '75'], '10', '2', {
-          waterFill: enteredEntry('2050', 'g'),
+          waterFill: enteredEntry('2066', 'g'),
         }),
         loaves('Bar 300 × 80 × 70, lined with fat', ['300', '80', '70'], '10', '1', {
           id: 'bar',

@@ -9,7 +9,7 @@ import { BENCH_STEPS, fitOnOne, materialsAt, overflows, RECORD_STEPS, recordAt }
  */
 export function FittedSheets(props: CopyProps) {
   const { model, paper } = props;
-  const desk = useRef<HTMLDivElement>(null);
+  const desk = useRef<HTMLElement>(null);
   const untried = { of: model, paper, bench: 0, record: 0, combined: false };
   const [tried, setTried] = useState(untried);
   const now = tried.of === model && tried.paper === paper ? tried : untried;
@@ -38,7 +38,7 @@ export function FittedSheets(props: CopyProps) {
   });
 
   return (
-    <div class="sheet-desk" ref={desk}>
+    <section class="sheet-desk" ref={desk} tabindex={0} aria-label="The sheets as they print">
       {now.combined ? (
         <CombinedCopy {...props} model={bench} />
       ) : (
@@ -49,6 +49,6 @@ export function FittedSheets(props: CopyProps) {
           {recordStep === 'notes-apart' ? <NotesCard {...props} /> : null}
         </>
       )}
-    </div>
+    </section>
   );
 }

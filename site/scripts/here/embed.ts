@@ -26,7 +26,8 @@ const { '../../styles/worksheet/parts.css': shared, ...own } = import.meta.glob<
 const styles = [...(shared ? [shared] : []), ...Object.values(own)];
 
 let given: Promise<Given> | null = null;
-const close = new WeakMap<Element, Promise<() => void>>();
+/** The way to take away what stands in a fold. */
+const shown = new WeakMap<Element, () => void>();
 
 /** Waits for one style sheet. One that does not come leaves the worksheet plain, not absent. */
 function dress(href: string): Promise<void> {
@@ -71,15 +72,27 @@ async function mount(fold: HTMLDetailsElement, place: Element): Promise<() => vo
   }
 }
 
-function open(fold: HTMLDetailsElement): void {
+/** Brings a fold and what stands in it into step, one change after the other however fast it is pressed. */
+async function inStep(fold: HTMLDetailsElement): Promise<void> {
   const place = fold.querySelector('.worked-place');
-  if (place && fold.open && !close.has(fold)) close.set(fold, mount(fold, place));
+  const takeAway = shown.get(fold);
+  if (fold.open && place && !takeAway) shown.set(fold, await mount(fold, place));
+  // Two worksheets may name their parts alike, so only the open one stands in the page.
+  if (!fold.open && takeAway) {
+    shown.delete(fold);
+    takeAway();
+  }
 }
+
+let work = Promise.resolve();
+const soon = (fold: HTMLDetailsElement) => {
+  work = work.then(() => inStep(fold));
+};
 
 const seen = new IntersectionObserver((entries) => {
   for (const { isIntersecting, target } of entries) {
     const fold = isIntersecting && target.closest('details');
-    if (fold) open(fold);
+    if (fold) soon(fold);
   }
 });
 
@@ -87,9 +100,9 @@ for (const fold of document.querySelectorAll<HTMLDetailsElement>('.worked-here')
   const place = fold.querySelector('.worked-place');
   if (place) seen.observe(place);
   fold.addEventListener('toggle', () => {
-    if (fold.open) return;
-    // Two worksheets may name their parts alike, so only the open one stands in the page.
-    close.get(fold)?.then((takeAway) => takeAway());
-    close.delete(fold);
+    soon(fold);
+    // The one that closed may have stood above: what was pressed stays in sight.
+    const { top, bottom } = fold.getBoundingClientRect();
+    if (fold.open && (bottom < 0 || top > innerHeight)) fold.scrollIntoView();
   });
 }
