@@ -206,6 +206,12 @@ describe('whole muscle and drying', () => {
     expect(verdicts.find(({ id }) => id === 'drying.plan')?.state).toBe('cannot-tell');
   });
 
+  it('name the table of whole muscle beside that of mixed meat', () => {
+    const brine = { ...newBrineSlice(), method: 'equilibrium' as const };
+    const subjects = judge({ ...demo('country-terrine'), brine }).ruleSets.map(({ subject }) => subject);
+    expect(subjects).toEqual(['nitrite', 'nitrite in whole muscle', 'cook', 'cool']);
+  });
+
   it('differ from what was issued when any piece does', () => {
     const drying = { ...newDryingSlice(), kind: 'dried-muscle' as const };
     const batch = { ...demo('country-terrine'), drying };

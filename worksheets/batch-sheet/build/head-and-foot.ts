@@ -53,12 +53,14 @@ export function buildFoot(
   { ruleSets, calcVersion }: Assessment,
   printedAt: string | null,
 ): SheetFoot {
+  const isBench = ({ subject }: RuleSetUsed) =>
+    subject === 'nitrite' || subject === 'nitrite in whole muscle';
   const line = ({ subject, jurisdiction, title, edition, reviewed, overdue }: RuleSetUsed) =>
     `${subject}: ${jurisdiction}, ${title}, ${edition}; checked ${reviewed}${overdue ? ', CHECK OVERDUE' : ''}`;
   return {
     ruleSets: {
-      bench: ruleSets.filter((set) => set.subject === 'nitrite').map(line),
-      record: ruleSets.filter((set) => set.subject !== 'nitrite').map(line),
+      bench: ruleSets.filter(isBench).map(line),
+      record: ruleSets.filter((set) => !isBench(set)).map(line),
     },
     calcVersion,
     recordVersion: BATCH_SCHEMA,
