@@ -14,7 +14,7 @@ const monthDay = (iso: string) => iso.slice(5);
 type Vat = Partial<VatValues>;
 
 /** Blocks of a card for one vat; without values a form for the pencil. */
-export function vatBlocks(head: CardHead, vat: Vat): CardBlock[] {
+function vatBlocks(head: CardHead, vat: Vat): CardBlock[] {
   return [
     meat(head, vat),
     wanted(vat),

@@ -8,7 +8,7 @@ import type { LotValues } from './lot-values.ts';
 type Lot = Partial<LotValues>;
 
 /** Blocks of a card for one lot; without values a form for the pencil. */
-export function lotBlocks(head: CardHead, lot: Lot): CardBlock[] {
+function lotBlocks(head: CardHead, lot: Lot): CardBlock[] {
   const { trichina } = lot;
   return [
     {

@@ -13,7 +13,7 @@ const MARK_WORDS: Readonly<Partial<Record<Mark, string>>> = {
 };
 
 /** "12 to 38 days", or one figure where both ends meet. */
-export function daysText({ low, high }: { low: number; high: number }): string {
+function daysText({ low, high }: { low: number; high: number }): string {
   return low === high ? `${low} days` : `${low} to ${high} days`;
 }
 

@@ -46,6 +46,7 @@ describe('the dry-cure page', () => {
     expect(cards[0]?.stops).toEqual([]);
     expect(cards[1]?.stops.join(' ')).toMatch(/Loin: 1250 mg\/kg/);
     expect(cards[1]?.bag.verdicts[0]?.state).toBe('fail');
+    expect(cards[1]?.bag.verdicts[0]?.title).toMatch(/^Loin: Over the limit/);
   });
 
   test('flags what was typed, what is a default and what was worked out', () => {
