@@ -14,6 +14,7 @@ const PLAIN_REQUESTS = 6;
 const PLAIN_PAGES = [
   '/',
   '/technique/country-terrine/',
+  '/technique/cooked-sausages/',
   '/cautions/cooling-clock/',
   '/defects/',
   '/tables/nitrite-limits/',

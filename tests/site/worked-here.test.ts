@@ -197,7 +197,7 @@ describe('on paper', () => {
     const { page } = visit;
     await reach(page);
     await fold(page, 'batch-sheet').locator('summary').click();
-    await page.locator('.sheet').first().waitFor();
+    await page.getByText('DEMO, invented: not a real batch').first().waitFor();
     const text = (await readPdf(await pdfOf(page, { format: 'A4' }))).map((sheet) => sheet.text).join(' ');
     expect(text).toContain('Method');
     expect(text).toContain('Self-check');
@@ -215,7 +215,7 @@ describe('on paper', () => {
       window.print = () => {};
     });
     await reach(page);
-    await page.locator('.sheet').first().waitFor();
+    await page.getByText('DEMO, invented: not a real batch').first().waitFor();
     await page.getByRole('button', { name: 'Print the sheet' }).click();
     const sheets = await readPdf(await pdfOf(page, { format: 'A4' }));
     expect(sheets).toHaveLength(2);

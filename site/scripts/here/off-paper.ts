@@ -15,17 +15,24 @@ export function offPaper(place: Element): () => void {
   const ask = () => {
     askedAt = performance.now();
   };
-  const turn = () => {
+  const away = () => {
     const isAsked = performance.now() - askedAt < ASKED_WITHIN_MS && place.querySelector('.sheet') !== null;
-    if (paper.matches && !isAsked) place.remove();
-    else if (!place.isConnected) parent?.append(place);
+    if (!isAsked) place.remove();
   };
-  turn();
-  place.addEventListener('click', ask, { capture: true });
-  paper.addEventListener('change', turn);
-  return () => {
-    place.removeEventListener('click', ask, { capture: true });
-    paper.removeEventListener('change', turn);
+  const back = () => {
     if (!place.isConnected) parent?.append(place);
+  };
+  const turn = () => (paper.matches ? away() : back());
+  const stop = new AbortController();
+  const { signal } = stop;
+  turn();
+  place.addEventListener('click', ask, { capture: true, signal });
+  // By the time the medium changes the pages may be laid out: the announcement comes first.
+  addEventListener('beforeprint', away, { signal });
+  addEventListener('afterprint', back, { signal });
+  paper.addEventListener('change', turn, { signal });
+  return () => {
+    stop.abort();
+    back();
   };
 }
