@@ -31,6 +31,7 @@ export type LabelFindingId =
   | 'label.two-cook-dates'
   | 'label.date-agrees'
   | 'label.date-too-late'
-  | 'label.date-unknown';
+  | 'label.date-unknown'
+  | 'label.life-is-default';
 
 export type LabelFinding = Finding<LabelFindingId>;

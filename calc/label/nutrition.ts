@@ -6,6 +6,8 @@ export interface NutritionPart {
   readonly lineId: string;
   readonly massG: number;
   readonly per100: PerHundred;
+  /** Most that is neither water, protein, fat nor salt in it, share of its mass; left out: not known. */
+  readonly openFraction?: number;
 }
 
 /**
@@ -38,9 +40,11 @@ const PER_100_G = 100;
 const WEIGHED_IN_GRAMS: readonly Nutrient[] = NUTRIENTS.filter((name) => name.endsWith('G'));
 
 /** Most that a food can hold of a nutrient it does not tell, g per 100 g; null where mass bounds nothing. */
-function mostOf(name: Nutrient, food: PerHundred): number | null {
+function mostOf(name: Nutrient, { per100: food, openFraction = 1 }: NutritionPart): number | null {
   if (!WEIGHED_IN_GRAMS.includes(name)) return null;
-  const left = Math.max(0, PER_100_G - (food.proteinG ?? 0) - (food.fatG ?? 0));
+  const byMass = Math.max(0, PER_100_G - (food.proteinG ?? 0) - (food.fatG ?? 0));
+  if (name === 'fatG' || name.startsWith('protein')) return byMass;
+  const left = Math.min(byMass, openFraction * PER_100_G);
   if (name === 'saturatesG') return food.fatG ?? PER_100_G - (food.proteinG ?? 0);
   if (name === 'sugarsG' || name === 'addedSugarsG')
     return food.sugarsG ?? food.availableCarbohydrateG ?? food.carbohydrateG ?? left;
@@ -54,9 +58,9 @@ function amount(name: Nutrient, parts: readonly NutritionPart[], after: AfterCoo
   const unknown = parts.filter(({ per100 }) => per100[name] === null);
   const grams = compensatedSum(known.map(({ massG, per100 }) => (massG * (per100[name] ?? 0)) / PER_100_G));
   const unknownG = compensatedSum(unknown.map(({ massG }) => massG));
-  const open = unknown.map(({ massG, per100 }) => {
-    const most = mostOf(name, per100);
-    return most === null ? null : (massG * most) / PER_100_G;
+  const open = unknown.map((part) => {
+    const most = mostOf(name, part);
+    return most === null ? null : (part.massG * most) / PER_100_G;
   });
   const openG = open.includes(null) ? null : compensatedSum(open.map((most) => most ?? 0));
   const scale = (total: number) => (total / finishedG) * PER_100_G;

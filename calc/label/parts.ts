@@ -1,13 +1,15 @@
 import {
+  COMPONENTS,
   type FormulaLine,
   type FormulaSlice,
   isInBowl,
   type KnownFraction,
+  type LineComposition,
   lineComposition,
   type MixLine,
 } from '../formula/index.ts';
 import type { Allergen, CompositionTable, Ingredient, IngredientDetails } from '../ingredients/index.ts';
-import { type Entry, entryValue, readEntry } from '../quantities/index.ts';
+import { compensatedSum, type Entry, entryValue, readEntry } from '../quantities/index.ts';
 import { ticked } from './allergen-classes.ts';
 import { meatClassOf } from './meat-class.ts';
 import type { MeatClass } from './meat-content.ts';
@@ -38,6 +40,8 @@ export interface LabelPart {
   /** What is in the food, g: of the bowl, the part that went into the moulds. */
   readonly massG: number | null;
   readonly per100: PerHundred;
+  /** Most that is neither water, protein, fat nor salt in it. */
+  readonly openFraction: number;
   /** Nutrition leans on the kitchen's own, rounded figures. */
   readonly kitchenRow: boolean;
   readonly meatClass: MeatClass | null;
@@ -111,6 +115,11 @@ function collagenOf(said: LabelLine | undefined, fatFraction: number | null): nu
   return cut ? collagenByCut(cut, fatFraction) : null;
 }
 
+function openFraction(composition: LineComposition): number {
+  const known = COMPONENTS.map((component) => composition[component].fraction ?? 0);
+  return Math.max(0, 1 - compensatedSum(known));
+}
+
 /** What a label is made from. */
 export interface PartsContext {
   readonly formula: Pick<FormulaSlice, 'lines'>;
@@ -147,6 +156,7 @@ export function lineParts(slice: LabelSlice, context: PartsContext): LabelPart[]
         row,
         massG: mixLine.massG === null || share === null ? null : mixLine.massG * share,
         per100: perHundredOfLine(line, row, details, composition, said?.figures),
+        openFraction: openFraction(composition),
         kitchenRow,
         meatClass,
         fatFraction: composition.fat.fraction,
@@ -189,6 +199,7 @@ export function extraParts(extras: readonly LabelExtra[]): LabelPart[] {
           { fat: declared(fat), protein: declared(protein), salt: declared(salt) },
           extra.figures,
         ),
+        openFraction: 1,
         kitchenRow: false,
         meatClass: null,
         fatFraction: null,

@@ -131,22 +131,37 @@ export function perHundredOfExtra(
   return withTyped(NOTHING_KNOWN, composition, figures);
 }
 
+/** What is neither water nor protein nor fat, share of the food. */
+function restFraction({ waterFraction, proteinFraction, fatFraction }: Ingredient): number | null {
+  if (waterFraction === null || proteinFraction === null || fatFraction === null) return null;
+  return Math.max(0, 1 - waterFraction - proteinFraction - fatFraction);
+}
+
+function ratioOf(top: number | null, bottom: number | null): number | null {
+  return top === null || !bottom ? null : top / bottom;
+}
+
 /**
  * Details of a row of the kitchen's own, which has none: those of its nearest row of the published table, with
- * saturates brought to the row's own fat.
+ * saturates brought to the row's own fat, and carbohydrates to what its water, protein and fat leave.
  */
 export function standInDetails(
   row: Ingredient,
   nearest: Ingredient,
   details: IngredientDetails,
 ): IngredientDetails {
-  const share =
-    details.saturatedG === null || !nearest.fatFraction
-      ? null
-      : details.saturatedG / (nearest.fatFraction * PER_100_G);
+  const fat = ratioOf(row.fatFraction, nearest.fatFraction);
+  const rest = ratioOf(restFraction(row), restFraction(nearest));
+  const scaled = (grams: number | null, by: number | null) =>
+    grams === 0 ? 0 : grams === null || by === null ? null : grams * by;
   return {
     ...details,
-    saturatedG: share === null || row.fatFraction === null ? null : share * row.fatFraction * PER_100_G,
+    saturatedG: row.fatFraction === 0 ? 0 : scaled(details.saturatedG, fat),
+    carbohydrateTotalG: scaled(details.carbohydrateTotalG, rest),
+    carbohydrateAvailableG: scaled(details.carbohydrateAvailableG, rest),
+    fibreG: scaled(details.fibreG, rest),
+    sugarsG: scaled(details.sugarsG, rest),
+    addedSugarsG: scaled(details.addedSugarsG, rest),
     proteinNx625G: null,
     euMeatClass: '',
     euCountsAsMeat: '',

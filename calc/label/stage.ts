@@ -56,7 +56,7 @@ export function labelStage(
   return {
     values,
     findings: labelFindings(slice, context, values),
-    verdicts: labelVerdicts(context, values),
+    verdicts: labelVerdicts(slice, context, values),
     missing: labelMissing(slice, values),
   };
 }
@@ -81,7 +81,12 @@ function labelValues(slice: LabelSlice, context: LabelContext): LabelValues {
     after === null || ingoingG === null
       ? null
       : nutritionOf(
-          parts.map(({ id, massG, per100 }) => ({ lineId: id, massG: massG ?? 0, per100 })),
+          parts.map(({ id, massG, per100, openFraction }) => ({
+            lineId: id,
+            massG: massG ?? 0,
+            per100,
+            openFraction,
+          })),
           after,
         );
   const meat = meatGroups(parts);

@@ -1,6 +1,8 @@
 /**
  * Rows of the kitchen's own compositions give water, protein, fat and salt alone. What else a label asks for is taken
- * from the nearest row of the published table: saturates in the share they have of its fat, the rest as it stands.
+ * from the nearest row of the published table: saturates in the share they have of its fat, sugars, fibre and other
+ * carbohydrate in the share they have of what is neither water nor protein nor fat, the rest as it stands. Reduced wines
+ * have no nearest row: what is left of their alcohol nobody knows.
  * The pairing is ours (common practice, no source): fit for planning a label, not for printing one.
  */
 export const STAND_INS: Readonly<Record<string, string>> = {
@@ -35,5 +37,11 @@ export const STAND_INS: Readonly<Record<string, string>> = {
   'kitchen-butter-salted': 'butter-salted',
   'kitchen-bread-white': 'bread-white',
   'kitchen-salmon': 'salmon-atlantic-farmed',
+  'kitchen-trout': 'trout-rainbow-farmed',
+  'kitchen-white-fish': 'cod-atlantic',
+  'kitchen-shallot-sweated': 'shallot',
+  'kitchen-carrot-blanched': 'carrot',
+  'kitchen-spinach-blanched': 'spinach',
+  'kitchen-chestnut-roasted': 'chestnut-raw',
   'kitchen-brandy': 'fr-brandy',
 };

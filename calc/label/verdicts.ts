@@ -2,6 +2,7 @@ import type { Verdict } from '../findings/index.ts';
 import { dateOfStamp, isLater } from './dates.ts';
 import type { LabelFindingId } from './finding-ids.ts';
 import { uncounted } from './findings.ts';
+import type { LabelSlice } from './slice.ts';
 import type { LabelContext, LabelValues } from './values.ts';
 
 type LabelVerdict = Verdict<LabelFindingId>;
@@ -22,10 +23,18 @@ function allergens(context: LabelContext, values: LabelValues): LabelVerdict {
   };
 }
 
-function useBy(context: LabelContext, values: LabelValues): LabelVerdict {
+function useBy(slice: LabelSlice, context: LabelContext, values: LabelValues): LabelVerdict {
   const written = dateOfStamp(context.writtenUseBy);
   const late = written === null || values.useBy === null ? null : isLater(written, values.useBy);
   const base = { id: 'label.use-by', stage: 'label', basis: null, mark: 'common-practice' } as const;
+  // A life nobody has set judges nothing.
+  if (late !== null && slice.life.origin === 'default')
+    return {
+      ...base,
+      state: 'cannot-tell',
+      reason: 'label.life-is-default',
+      params: { days: values.lifeDays ?? 0 },
+    };
   if (late === null)
     return {
       ...base,
@@ -42,6 +51,6 @@ function useBy(context: LabelContext, values: LabelValues): LabelVerdict {
 }
 
 /** Whether every allergen has been told, and whether the date on the batch sheet is within the life from the cook. */
-export function labelVerdicts(context: LabelContext, values: LabelValues): LabelVerdict[] {
-  return [allergens(context, values), useBy(context, values)];
+export function labelVerdicts(slice: LabelSlice, context: LabelContext, values: LabelValues): LabelVerdict[] {
+  return [allergens(context, values), useBy(slice, context, values)];
 }

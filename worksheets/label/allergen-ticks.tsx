@@ -31,7 +31,7 @@ export function AllergenTicks({ name, ticked, onTick, unread }: AllergenTicksPro
         hint="Once the pack was read, no tick means none."
       />
       {ticked === null ? null : (
-        <fieldset class="ticks">
+        <fieldset class="allergen-list">
           <legend>In {name}, by its pack</legend>
           {ALLERGEN_CLASSES.map(({ id, name: what }) => (
             <label key={id}>

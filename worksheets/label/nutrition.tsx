@@ -71,7 +71,7 @@ export function NutritionTables() {
             <div>
               <FigureTable
                 caption={`United States, serving ${values?.servingG ?? ''} g`}
-                columns={['Nutrient', 'Amount', '% daily value, 2016', '% daily value, before']}
+                columns={['Nutrient', 'Amount', '% DV 2016', '% DV before']}
                 rows={us.map((row) => ({
                   key: row.id,
                   head: US_ROW_NAMES[row.id],

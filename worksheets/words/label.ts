@@ -152,6 +152,10 @@ export const labelWords = {
     title: `Use by ${p.written} is too late: counted from the cook it is ${p.counted}.`,
     body: 'Correct it on the batch sheet and on every pack.',
   }),
+  'label.life-is-default': (p) => ({
+    title: `The life of ${number(p, 'days', 0)} days is a default, not your plan’s.`,
+    body: 'Type the life your plan sets. Then the date on the batch sheet can be judged.',
+  }),
   'label.date-unknown': (p) => ({
     title: p.counted
       ? `Counted from the cook: ${p.counted}. No date to compare is on the batch sheet.`

@@ -393,12 +393,17 @@ describe('Dates', () => {
   });
 
   it('fails a later date on the batch sheet, passes an earlier one, and cannot tell without one', () => {
-    const written = (writtenUseBy: string) => label(batchOf(PORK), {}, { writtenUseBy }).verdicts[1]?.state;
+    const life = enteredEntry('5', 'd');
+    const written = (writtenUseBy: string) =>
+      label(batchOf(PORK), { life }, { writtenUseBy }).verdicts[1]?.state;
     expect(written('2026-03-15')).toBe('fail');
     expect(written('2026-03-14')).toBe('pass');
     expect(written('')).toBe('cannot-tell');
     expect(written('next Friday')).toBe('cannot-tell');
-    const undated = label(batchOf(PORK), {}, { firstCookAt: null, writtenUseBy: '2026-03-14' });
+    // A life that is still the default judges nothing, either way.
+    expect(label(batchOf(PORK), {}, { writtenUseBy: '2026-03-14' }).verdicts[1]?.state).toBe('cannot-tell');
+    expect(label(batchOf(PORK), {}, { writtenUseBy: '2026-03-30' }).verdicts[1]?.state).toBe('cannot-tell');
+    const undated = label(batchOf(PORK), { life }, { firstCookAt: null, writtenUseBy: '2026-03-14' });
     expect(undated.verdicts[1]?.state).toBe('cannot-tell');
     expect(undated.missing.map(({ field }) => field)).toContain('label.cookedOn');
   });
