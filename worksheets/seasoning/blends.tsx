@@ -71,6 +71,7 @@ function BlendSection({ blend, place, last, computed }: BlendSectionProps) {
           label="Mix for so many batches"
           kind="ratio"
           range={{ min: 0, max: 10_000 }}
+          unitSlot={<span class="field-unit">batches</span>}
           hint="A larger stock is weighed more truly. One batch's share of it goes in."
           findings={at(findings, `${path}.stockTimes`)}
         />

@@ -10,10 +10,11 @@ import {
 import type { CardBlock } from '../parts/card-blocks.tsx';
 import { type CardHead, cardHead } from '../parts/card-head.ts';
 import { nowIso } from '../state/clock.ts';
+import { type OwnLine, ownLines } from '../state/own-lines.ts';
 import { learnWords } from '../words/index.ts';
 import { seasoningWords } from '../words/seasoning.ts';
 import { jarBlocks } from './jar-blocks.ts';
-import { ownLines, type SeasoningLine, seasoningLines } from './to-formula.ts';
+import { SEASONING_LINE, seasoningLines } from './to-formula.ts';
 
 /** What calc makes of the seasoning, its card, and the lines it would be in the formula. */
 export interface SeasoningComputed {
@@ -22,7 +23,7 @@ export interface SeasoningComputed {
   readonly findings: readonly Finding[];
   readonly missing: readonly MissingInput[];
   /** Lines for the formula; null while some weight is unknown, or the mix is not the formula's. */
-  readonly lines: readonly SeasoningLine[] | null;
+  readonly lines: readonly OwnLine[] | null;
   readonly head: CardHead;
   readonly blocks: readonly CardBlock[];
 }
@@ -57,7 +58,7 @@ export function computeSeasoning(batch: Batch): SeasoningComputed {
 export function totalWithSeasoning(batch: Batch, slice: SeasoningSlice): number | null {
   const { mix } = formulaStage(batch.formula, { composition: NO_TABLE }).values;
   if (mix.totalG === null) return null;
-  const own = new Set(ownLines(batch.formula.lines).map(({ id }) => id));
+  const own = new Set(ownLines(batch.formula.lines, SEASONING_LINE).map(({ id }) => id));
   const ownG = mix.lines.reduce((sum, { lineId, massG }) => sum + (own.has(lineId) ? (massG ?? 0) : 0), 0);
   // A batch of one kilogram tells the doses: grams of its seasoning are g/kg.
   const perKg = seasoningStage(

@@ -51,6 +51,7 @@ export function SharedFields({ findings }: { findings: readonly Finding[] }) {
         label="Times the batch it was tasted in"
         kind="ratio"
         range={{ min: 0, max: 1000 }}
+        unitSlot={<span class="field-unit">times</span>}
         hint="Above five, strong aromatics are tasted in, not just multiplied."
         findings={at(findings, 'seasoning.timesTasted')}
       />

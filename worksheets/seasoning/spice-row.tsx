@@ -58,6 +58,7 @@ export function SpiceRow({ list, row, place, last, weight, computed }: SpiceRowP
           label={`Parts of ${name}`}
           kind="ratio"
           range={{ min: 0, max: 100_000 }}
+          unitSlot={<span class="field-unit">parts</span>}
           compact
         />
       ) : (

@@ -5,11 +5,12 @@ import { FigureTable } from '../parts/figure-table.tsx';
 import { at, FindingList } from '../parts/finding-list.tsx';
 import { Needed } from '../parts/needed.tsx';
 import { gramsText, percentText } from '../parts/number-text.ts';
+import { WriteOwnLines } from '../parts/write-own-lines.tsx';
 import { useShared } from '../state/use-shared.ts';
 import { SPICE_FORM_NAMES, seasoningFigureNames, seasoningWorkings } from '../words/seasoning.ts';
 import { $seasoning } from './computed.ts';
 import { seasoningFieldName } from './field-names.ts';
-import { WriteIntoFormula } from './write-into-formula.tsx';
+import { SEASONING_LINE } from './to-formula.ts';
 
 /** Every spice against its ceiling, all its sources together; salt, allergens, and the way into the formula. */
 export function Together() {
@@ -43,7 +44,20 @@ export function Together() {
           </div>
           <CeilingTable values={values} />
           <FindingList findings={at(findings, 'seasoning.blends')} />
-          <WriteIntoFormula lines={lines} fromFormula={slice.batch.text.trim() === ''} />
+          {slice.batch.text.trim() === '' ? (
+            <WriteOwnLines
+              lines={lines}
+              prefix={SEASONING_LINE}
+              label="Write these grams into the formula"
+              hint="Lines this page wrote before are replaced. Seasonings you wrote into the formula yourself stay: take them out if they are the same."
+              done="The seasoning stands in the formula."
+            />
+          ) : (
+            <p class="say">
+              The total mix was typed by hand. Leave it blank to write these grams into the formula of the
+              batch.
+            </p>
+          )}
         </>
       )}
     </Computed>

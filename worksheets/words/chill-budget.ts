@@ -1,11 +1,6 @@
-import type {
-  ChillBudgetFindingId,
-  FatHeat,
-  LotKind,
-  PassKind,
-  TemperRefusal,
-} from '@larderwright/calc/chill-budget';
+import type { ChillBudgetFindingId, LotKind, PassKind, TemperRefusal } from '@larderwright/calc/chill-budget';
 import { fixedText, toBase } from '@larderwright/calc/quantities';
+import { LOT_KIND_NAMES, PASS_KIND_NAMES } from './chill-budget-names.ts';
 import type { Words } from './wording.ts';
 
 /** What a figure is called where an input it needs is missing. */
@@ -13,25 +8,6 @@ export const chillBudgetFigureNames: Readonly<Record<string, string>> = {
   'chill-budget.end': 'the temperatures of the mix',
   'chill-budget.ice': 'the ice and the chill to begin with',
   'chill-budget.margin': 'the minutes there are',
-};
-
-export const LOT_KIND_NAMES: Readonly<Record<LotKind, string>> = {
-  lean: 'Lean',
-  mixed: 'Meat with fat',
-  fat: 'Fat',
-  liquid: 'Liquid',
-  ice: 'Ice',
-};
-
-export const PASS_KIND_NAMES: Readonly<Record<PassKind, string>> = {
-  grind: 'Grind',
-  chop: 'Chop',
-  mix: 'Mix',
-};
-
-export const FAT_HEAT_NAMES: Readonly<Record<FatHeat, string>> = {
-  'without-melting': 'Fat as a solid: the mix comes out on the warm side',
-  'with-melting': 'Melting of fat counted: 2.07 kJ/(kg·K) on top, 0 to 21 °C (32 to 70 °F)',
 };
 
 export const temperRefusalWords: Readonly<Record<TemperRefusal, string>> = {

@@ -1,4 +1,5 @@
 import { newBatch, newLine } from '@larderwright/calc/batch';
+import type { FormulaLine } from '@larderwright/calc/formula';
 import { enteredEntry } from '@larderwright/calc/quantities';
 import {
   BLEND_STYLES,
@@ -9,7 +10,11 @@ import {
 } from '@larderwright/calc/seasoning';
 import { describe, expect, it } from 'vitest';
 import { computeSeasoning, totalWithSeasoning } from '../../../worksheets/seasoning/compute.ts';
-import { isWritten, withSeasoning } from '../../../worksheets/seasoning/to-formula.ts';
+import { SEASONING_LINE } from '../../../worksheets/seasoning/to-formula.ts';
+import { hasOwnLines, type OwnLine, withOwnLines } from '../../../worksheets/state/own-lines.ts';
+
+const withSeasoning = (formula: readonly FormulaLine[], lines: readonly OwnLine[]) =>
+  withOwnLines(formula, lines, SEASONING_LINE);
 
 /** A formula of 990 g without seasoning, and one blend of 10 g/kg in four kinds. */
 function bench(slice: Partial<SeasoningSlice> = {}) {
@@ -36,7 +41,7 @@ describe('the mix a seasoning is dosed on', () => {
     const written = { ...batch, formula };
     expect(totalWithSeasoning(written, batch.seasoning)).toBeCloseTo(1000, 9);
     const again = computeSeasoning(written).lines ?? [];
-    expect(isWritten(formula.lines, again)).toBe(true);
+    expect(hasOwnLines(formula.lines, again, SEASONING_LINE)).toBe(true);
     expect(withSeasoning(formula.lines, again)).toEqual(formula.lines);
   });
 

@@ -1,17 +1,22 @@
 import type { FormulaLine } from '@larderwright/calc/formula';
 import { useEffect, useRef, useState } from 'preact/hooks';
+import { hasOwnLines, type OwnLine, withOwnLines } from '../state/own-lines.ts';
 import { $batch, editAt } from '../state/store.ts';
 import { useAt } from '../state/use-shared.ts';
-import { isWritten, type SeasoningLine, withSeasoning } from './to-formula.ts';
 
-interface WriteIntoFormulaProps {
-  lines: readonly SeasoningLine[] | null;
-  /** The mix is the formula's own. */
-  fromFormula: boolean;
+interface WriteOwnLinesProps {
+  /** Null while some weight is unknown. */
+  lines: readonly OwnLine[] | null;
+  prefix: string;
+  /** "Write these grams into the formula". */
+  label: string;
+  hint: string;
+  /** What is told when it is done. */
+  done: string;
 }
 
-/** Writes the grams into the lines of the formula, and gives the old lines back if asked. */
-export function WriteIntoFormula({ lines, fromFormula }: WriteIntoFormulaProps) {
+/** Writes a worksheet's weights into the lines of the formula, and gives the old lines back if asked. */
+export function WriteOwnLines({ lines, prefix, label, hint, done }: WriteOwnLinesProps) {
   const formula = useAt('formula.lines') as readonly FormulaLine[];
   const [before, setBefore] = useState<{ lines: readonly FormulaLine[]; batchId: string } | null>(null);
   const undo = useRef<HTMLButtonElement>(null);
@@ -19,35 +24,26 @@ export function WriteIntoFormula({ lines, fromFormula }: WriteIntoFormulaProps) 
   useEffect(() => {
     if (undoable) undo.current?.focus();
   }, [undoable]);
-  if (!fromFormula)
-    return (
-      <p class="say">
-        The total mix was typed by hand. Leave it blank to write these grams into the formula of the batch.
-      </p>
-    );
   const write = () => {
     if (!lines) return;
     const { id, formula: now } = $batch.get();
     setBefore({ lines: now.lines, batchId: id });
-    editAt('formula.lines', withSeasoning(now.lines, lines));
+    editAt('formula.lines', withOwnLines(now.lines, lines, prefix));
   };
   return (
     <>
-      {lines && lines.length > 0 && !isWritten(formula, lines) ? (
+      {lines && lines.length > 0 && !hasOwnLines(formula, lines, prefix) ? (
         <p class="buttons">
           <button type="button" onClick={write}>
-            Write these grams into the formula
+            {label}
           </button>
-          <small class="field-hint">
-            Lines this page wrote before are replaced. Seasonings you wrote into the formula yourself stay:
-            take them out if they are the same.
-          </small>
+          <small class="field-hint">{hint}</small>
         </p>
       ) : null}
       <div class="removed-row" role="status">
         {undoable ? (
           <>
-            <span>The seasoning stands in the formula.</span>
+            <span>{done}</span>
             <button
               ref={undo}
               type="button"

@@ -1,0 +1,40 @@
+import type { ChillBudgetSlice, ChillLot, GrindPass } from '@larderwright/calc/chill-budget';
+import { LOT_KIND_NAMES, PASS_KIND_NAMES } from '../words/chill-budget-names.ts';
+
+/** What a lot is called: the kitchen's own word, or its kind. */
+export function lotName({ name, kind }: Pick<ChillLot, 'name' | 'kind'>): string {
+  return name.trim() || LOT_KIND_NAMES[kind];
+}
+
+/** "Pass 2 (grind)". */
+export function passName({ kind }: Pick<GrindPass, 'kind'>, place: number): string {
+  return `Pass ${place + 1} (${PASS_KIND_NAMES[kind].toLowerCase()})`;
+}
+
+const FIELDS: Readonly<Record<string, string>> = {
+  'chillBudget.lots': 'what goes in',
+  'chillBudget.limit': 'how warm it may end (type it, or choose the family in the formula)',
+  'chillBudget.iceTemp': 'the temperature of the ice',
+  'chillBudget.room': 'the temperature of the room',
+  'chillBudget.layer': 'how thick the meat lies',
+};
+const LOT_FIELDS: Readonly<Record<string, string>> = {
+  mass: 'the weight of',
+  temp: 'the temperature of',
+  fat: 'the fat of',
+};
+
+/** An input of the chill budget in the middle of a sentence. */
+export function chillFieldName(field: string, { lots, passes }: ChillBudgetSlice): string {
+  const [, list, id, key = ''] = field.split('.');
+  if (list === 'lots') {
+    const lot = lots.find((each) => each.id === id);
+    if (lot) return `${LOT_FIELDS[key] ?? key} ${lotName(lot).toLowerCase()}`;
+  }
+  if (list === 'passes') {
+    const place = passes.findIndex((each) => each.id === id);
+    const pass = passes[place];
+    if (pass) return `how far ${passName(pass, place).toLowerCase()} warms it`;
+  }
+  return FIELDS[field] ?? field;
+}

@@ -1,0 +1,104 @@
+import {
+  STILL_FREEZER_FILM_WM2K,
+  type Tempering,
+  type TemperRequest,
+  temperInFreezer,
+  temperRefusal,
+} from '@larderwright/calc/chill-budget';
+import { entryValue } from '@larderwright/calc/quantities';
+import { useState } from 'preact/hooks';
+import { Answer } from '../parts/answer.tsx';
+import { Computed, CouldNot } from '../parts/computed.tsx';
+import { useShared } from '../state/use-shared.ts';
+import { chillBudgetWorkings, temperRefusalWords } from '../words/chill-budget.ts';
+import type { ChillBudgetComputed } from './compute.ts';
+import { $chillBudget } from './computed.ts';
+import { minutesText, tempText } from './temp-text.ts';
+
+/** Nobody leaves cubes longer, min. */
+const LONGEST_MIN = 240;
+
+/** What cubes would be asked of the heat engine; a blank or unreadable field is no number and is refused. */
+function requestOf({ slice }: ChillBudgetComputed): TemperRequest {
+  const lean = slice.lots.find(({ kind }) => kind === 'lean');
+  return {
+    cubeMm: entryValue('length', slice.cube) ?? Number.NaN,
+    startC: (lean && entryValue('temperature', lean.temp)) ?? Number.NaN,
+    freezerC: entryValue('temperature', slice.freezer) ?? Number.NaN,
+    filmWm2K: STILL_FREEZER_FILM_WM2K,
+    longestMin: LONGEST_MIN,
+  };
+}
+
+type Run = { for: string; outcome: Tempering | null } | { for: string; failure: string };
+
+/** How long cubes of the lean lie in the freezer, reckoned when asked. */
+export function Temper() {
+  return (
+    <Computed of={useShared($chillBudget)}>{(computed) => <Asked request={requestOf(computed)} />}</Computed>
+  );
+}
+
+function Asked({ request }: { request: TemperRequest }) {
+  const [run, setRun] = useState<Run | null>(null);
+  const [running, setRunning] = useState(false);
+  const refusal = temperRefusal(request);
+  const asked = JSON.stringify(request);
+  const ask = async () => {
+    setRunning(true);
+    try {
+      setRun({ for: asked, outcome: await temperInFreezer(request) });
+    } catch (error) {
+      setRun({ for: asked, failure: error instanceof Error ? error.message : String(error) });
+    } finally {
+      setRunning(false);
+    }
+  };
+  // An answer to other measures is no answer.
+  const here = run?.for === asked ? run : null;
+  return (
+    <>
+      {refusal ? (
+        <p class="say">
+          {Number.isNaN(request.startC) ? 'Type the temperature of the lean. ' : ''}
+          {temperRefusalWords[refusal]}
+        </p>
+      ) : (
+        <p class="buttons">
+          <button type="button" disabled={running} onClick={ask}>
+            Reckon the minutes in the freezer
+          </button>
+        </p>
+      )}
+      <div role="status">
+        {running ? <p class="say">Reckoning …</p> : null}
+        {here && 'failure' in here ? <CouldNot detail={here.failure} /> : null}
+        {here && 'outcome' in here && here.outcome ? <TemperAnswers of={here.outcome} /> : null}
+      </div>
+    </>
+  );
+}
+
+function TemperAnswers({ of }: { of: Tempering }) {
+  const minutes = (min: number | null) =>
+    min === null ? `not within ${of.longestMin} min` : minutesText(min);
+  return (
+    <div class="answers">
+      <Answer
+        label="Firm at the edge, from"
+        value={minutes(of.firmMin)}
+        worked={
+          <p>
+            {chillBudgetWorkings.temper} Film of a still freezer {STILL_FREEZER_FILM_WM2K} W/(m²·K), and what
+            counts as firm: common practice, no source. Usual for 25 mm cubes: 15 to 20 minutes, common
+            practice, no source.
+          </p>
+        }
+      >
+        {of.coreAtFirmC === null ? null : <p>Its middle is then at {tempText(of.coreAtFirmC)}.</p>}
+      </Answer>
+      <Answer label="Too stiff, out by" value={minutes(of.stiffMin)} />
+      <Answer label="Solid" value={minutes(of.solidMin)} />
+    </div>
+  );
+}
