@@ -1,4 +1,5 @@
 import { type BrineFindingId, type BrineValues, brineStage } from '../brine/index.ts';
+import { type CasingsFindingId, type CasingsValues, casingsStage } from '../casings/index.ts';
 import {
   type ChillBudgetFindingId,
   type ChillBudgetValues,
@@ -10,6 +11,7 @@ import { type DryCureFindingId, type DryCureValues, dryCureStage } from '../dry-
 import { type DryingFindingId, type DryingValues, dryingStage } from '../drying/index.ts';
 import type { Finding, MissingInput, StageResult, Verdict } from '../findings/index.ts';
 import { type FormulaFindingId, type FormulaValues, formulaStage } from '../formula/index.ts';
+import { type GeleeFindingId, type GeleeValues, geleeStage } from '../gelee/index.ts';
 import type { CompositionTable } from '../ingredients/index.ts';
 import type { LabelFindingId, LabelValues } from '../label/index.ts';
 import { type CookFindingId, type CookValues, cookFacts, cookStage } from '../lethality/index.ts';
@@ -41,6 +43,8 @@ export interface Assessment {
   readonly drying: StageResult<DryingValues, DryingFindingId> | null;
   readonly seasoning: StageResult<SeasoningValues, SeasoningFindingId> | null;
   readonly chillBudget: StageResult<ChillBudgetValues, ChillBudgetFindingId> | null;
+  readonly casings: StageResult<CasingsValues, CasingsFindingId> | null;
+  readonly gelee: StageResult<GeleeValues, GeleeFindingId> | null;
   readonly mould: StageResult<MouldValues, MouldFindingId>;
   readonly cook: StageResult<CookValues, CookFindingId>;
   readonly press: StageResult<PressValues, PressFindingId>;
@@ -76,6 +80,8 @@ export function assess(batch: Batch, { composition, today }: AssessContext): Ass
   const { totalG } = formula.values.mix;
   const seasoning = batch.seasoning ? seasoningStage(batch.seasoning, { totalG, today }) : null;
   const chillBudget = batch.chillBudget ? chillBudgetStage(batch.chillBudget, { familyId }) : null;
+  const casings = batch.casings ? casingsStage(batch.casings, { totalG }) : null;
+  const gelee = batch.gelee ? geleeStage(batch.gelee) : null;
   const mould = mouldStage(batch.mould, { totalMassG: totalG });
   const cook = cookStage(batch, cookFacts(formula.values, familyId, finishedMassG));
   const press = pressStage(batch.press, { familyId, planAreaMm2: smallestPlanMm2(mould.values) });
@@ -87,7 +93,7 @@ export function assess(batch: Batch, { composition, today }: AssessContext): Ass
     cure,
     ...[dryCure, brine, drying],
     ...[seasoning, chillBudget],
-    ...[mould, cook, press, cool],
+    ...[mould, casings, gelee, cook, press, cool],
     label,
   ];
   const judged = all.filter((stage) => stage !== null);
@@ -103,6 +109,8 @@ export function assess(batch: Batch, { composition, today }: AssessContext): Ass
     drying,
     seasoning,
     chillBudget,
+    casings,
+    gelee,
     mould,
     cook,
     press,

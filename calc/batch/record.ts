@@ -1,10 +1,13 @@
+import type { BinderSlice } from '../binder/index.ts';
 import type { BlendSlice } from '../blend/index.ts';
 import type { BrineSlice } from '../brine/index.ts';
+import type { CasingsSlice } from '../casings/index.ts';
 import type { ChillBudgetSlice } from '../chill-budget/index.ts';
 import type { CureSlice } from '../cure/index.ts';
 import type { DryCureSlice } from '../dry-cure/index.ts';
 import type { DryingSlice } from '../drying/index.ts';
 import type { FormulaSlice } from '../formula/index.ts';
+import type { GeleeSlice } from '../gelee/index.ts';
 import type { LabelSlice } from '../label/index.ts';
 import type { MouldSlice } from '../mould/index.ts';
 import type { PlanSlice } from '../plan/index.ts';
@@ -77,6 +80,9 @@ export interface OptionalSlices {
   drying?: DryingSlice;
   seasoning?: SeasoningSlice;
   chillBudget?: ChillBudgetSlice;
+  binder?: BinderSlice;
+  gelee?: GeleeSlice;
+  casings?: CasingsSlice;
   label?: LabelSlice;
 }
 

@@ -88,7 +88,7 @@ function gelatineFindings(slice: GeleeSlice, values: GeleeValues, tell: Tell): v
   if (strengthFraction !== null && strengthFraction > STRONGEST_FRACTION + NOISE)
     tell('gelee.too-strong', 'note', 'strength', { strengthFraction, mostFraction: STRONGEST_FRACTION });
   if (addedFraction === 0) tell('gelee.stock-sets-enough', 'note', 'naturalSet');
-  if (slice.origin === 'unknown')
+  if (slice.origin === 'unknown' && slice.liquid.text.trim() !== '')
     tell('gelee.origin-unknown', 'note', 'origin', {}, { caution: 'allergens-listed' });
   if (slice.origin === 'fish')
     tell('gelee.fish-gelatine', 'caution', 'origin', {}, { caution: 'allergens-listed' });

@@ -2,6 +2,7 @@ import { type Assessment, assess, type Batch } from '@larderwright/calc/batch';
 import { type CompositionTable, loadIngredients } from '@larderwright/calc/ingredients';
 import { nowIso } from '../state/clock.ts';
 import { brineWords } from '../words/brine.ts';
+import { casingsWords } from '../words/casings.ts';
 import { chillBudgetWords } from '../words/chill-budget.ts';
 import { cookWords } from '../words/cook.ts';
 import { coolWords } from '../words/cool.ts';
@@ -9,6 +10,7 @@ import { cureWords } from '../words/cure.ts';
 import { dryCureWords } from '../words/dry-cure.ts';
 import { dryingWords } from '../words/drying.ts';
 import { formulaWords } from '../words/formula.ts';
+import { geleeWords } from '../words/gelee.ts';
 import { learnWords } from '../words/index.ts';
 import { labelWords } from '../words/label.ts';
 import { mouldWords } from '../words/mould.ts';
@@ -26,7 +28,7 @@ export interface SheetComputed {
 
 const WORDS = [
   ...[formulaWords, cureWords, dryCureWords, brineWords, dryingWords],
-  ...[seasoningWords, chillBudgetWords],
+  ...[seasoningWords, chillBudgetWords, casingsWords, geleeWords],
   ...[mouldWords, cookWords, pressWords, coolWords, labelWords, recordWords],
 ];
 for (const words of WORDS) learnWords(words);

@@ -1,40 +1,12 @@
-import type { BloomRule, EnzymeFruit, GeleeFindingId, JellyUse, SheetGrade } from '@larderwright/calc/gelee';
+import type { EnzymeFruit, GeleeFindingId } from '@larderwright/calc/gelee';
 import { fixedText, toBase } from '@larderwright/calc/quantities';
+import { ENZYME_FRUIT_NAMES } from './gelee-names.ts';
 import type { Words } from './wording.ts';
 
 /** What a figure is called where an input it needs is missing. */
 export const geleeFigureNames: Readonly<Record<string, string>> = {
   'gelee.gelling': 'the weight of gelatine or agar',
   'gelee.acid': 'whether acid weakens the set',
-};
-
-export const JELLY_USE_NAMES: Readonly<Record<JellyUse, string>> = {
-  spoon: 'Chilled and spooned',
-  coat: 'Coating, chaud-froid, first coat',
-  slice: 'Cubed or sliced',
-  inlay: 'Inlay, or a buffet in summer',
-};
-
-export const SHEET_GRADE_NAMES: Readonly<Record<SheetGrade, string>> = {
-  bronze: 'Bronze',
-  silver: 'Silver',
-  gold: 'Gold',
-  platinum: 'Platinum',
-};
-
-export const BLOOM_RULE_NAMES: Readonly<Record<BloomRule, string>> = {
-  'square-root': 'Square root: both jellies equally firm',
-  linear: 'Linear: the kitchen shortcut',
-};
-
-export const ENZYME_FRUIT_NAMES: Readonly<Record<EnzymeFruit, string>> = {
-  pineapple: 'Pineapple',
-  papaya: 'Papaya',
-  kiwi: 'Kiwi',
-  fig: 'Fig',
-  mango: 'Mango',
-  ginger: 'Ginger',
-  melon: 'Melon',
 };
 
 const grams = (value: unknown) => `${fixedText(Number(value), 1)} g`;

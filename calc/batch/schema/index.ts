@@ -1,10 +1,13 @@
 import * as v from 'valibot';
 import { BATCH_SCHEMA, type Batch } from '../record.ts';
+import { binder } from './binder.ts';
 import { blend } from './blend.ts';
 import { brine } from './brine.ts';
+import { casings } from './casings.ts';
 import { chillBudget } from './chill-budget.ts';
 import { dryCure } from './dry-cure.ts';
 import { drying } from './drying.ts';
+import { gelee } from './gelee.ts';
 import { label } from './label.ts';
 import { plan } from './plan.ts';
 import { seasoning } from './seasoning.ts';
@@ -150,5 +153,8 @@ export const batchSchema = v.strictObject({
   drying: v.exactOptional(drying),
   seasoning: v.exactOptional(seasoning),
   chillBudget: v.exactOptional(chillBudget),
+  binder: v.exactOptional(binder),
+  gelee: v.exactOptional(gelee),
+  casings: v.exactOptional(casings),
   label: v.exactOptional(label),
 }) satisfies v.GenericSchema<unknown, Batch>;

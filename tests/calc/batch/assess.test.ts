@@ -1,8 +1,10 @@
 import { assess, type Batch, issueAssessment, issuedDifferences, newBatch } from '@larderwright/calc/batch';
 import { newBrineSlice } from '@larderwright/calc/brine';
+import { newCasingsSlice } from '@larderwright/calc/casings';
 import { newChillBudgetSlice, newChillLot } from '@larderwright/calc/chill-budget';
 import { newDryCurePiece, newDryCureSlice } from '@larderwright/calc/dry-cure';
 import { newDryingSlice } from '@larderwright/calc/drying';
+import { newGeleeSlice } from '@larderwright/calc/gelee';
 import { loadIngredients } from '@larderwright/calc/ingredients';
 import { enteredEntry } from '@larderwright/calc/quantities';
 import { newLooseSpice, newSeasoningSlice } from '@larderwright/calc/seasoning';
@@ -159,6 +161,39 @@ describe('seasoning and chill', () => {
     const ids = judge({ ...demo('country-terrine'), seasoning, chillBudget }).findings.map(({ id }) => id);
     expect(ids).toContain('seasoning.over-ceiling');
     expect(ids).toContain('chill-budget.fat-too-warm');
+  });
+});
+
+describe('casings', () => {
+  it('that a page has begun and nobody filled say nothing', () => {
+    const after = judge({ ...demo('country-terrine'), casings: newCasingsSlice() });
+    expect(judge(demo('country-terrine')).casings).toBeNull();
+    expect(after.casings?.findings).toEqual([]);
+  });
+
+  it('hold what the formula weighs, and tell the animal they are of', () => {
+    const batch = { ...demo('country-terrine'), casings: { ...newCasingsSlice(), casingId: 'hog-32-35' } };
+    const { casings, formula, findings } = judge(batch);
+    expect(casings?.values.batchG).toBe(formula.values.mix.totalG);
+    expect(findings.find(({ id }) => id === 'casings.species')?.caution).toBe('allergens-listed');
+  });
+});
+
+describe('a jelly', () => {
+  it('that a page has begun and nobody filled says nothing', () => {
+    const after = judge({ ...demo('country-terrine'), gelee: newGeleeSlice() });
+    expect(judge(demo('country-terrine')).gelee).toBeNull();
+    expect(after.gelee?.findings).toEqual([]);
+  });
+
+  it('that is poured warns of the cooling clock and of what comes after the cook', () => {
+    const gelee = { ...newGeleeSlice(), cavity: enteredEntry('1', 'L') };
+    const { findings } = judge({ ...demo('country-terrine'), gelee });
+    const told = findings.filter(({ stage }) => stage === 'gelee');
+    expect(told.map(({ id, caution }) => [id, caution])).toEqual([
+      ['gelee.adds-heat', 'cooling-clock'],
+      ['gelee.after-the-cook', 'after-the-cook'],
+    ]);
   });
 });
 

@@ -10,11 +10,14 @@ import {
 } from '@larderwright/calc/batch';
 import { newBlendMaterial, newBlendSlice } from '@larderwright/calc/blend';
 import { newBrineSlice } from '@larderwright/calc/brine';
+import { newCasingsSlice } from '@larderwright/calc/casings';
 import { newChillBudgetSlice } from '@larderwright/calc/chill-budget';
 import { newDryCurePiece, newDryCureSlice } from '@larderwright/calc/dry-cure';
 import { newDryingSlice, newFermentationStep } from '@larderwright/calc/drying';
+import { newGeleeSlice } from '@larderwright/calc/gelee';
 import { newLabelExtra, newLabelLine, newLabelSlice } from '@larderwright/calc/label';
 import { newPlanLine, newPlanSlice, newPlanStep, TERRINE_STEPS } from '@larderwright/calc/plan';
+import { enteredEntry } from '@larderwright/calc/quantities';
 import { BLEND_STYLES, blendOfStyle, newLooseSpice, newSeasoningSlice } from '@larderwright/calc/seasoning';
 import { newSlicingSlice } from '@larderwright/calc/slicing';
 import { newYieldTest } from '@larderwright/calc/yield';
@@ -77,6 +80,8 @@ describe('readBatch', () => {
       },
     ],
     ['chillBudget', newChillBudgetSlice()],
+    ['casings', { ...newCasingsSlice(), casingId: 'hog-32-35', actualLinks: [enteredEntry('118', 'g')] }],
+    ['gelee', { ...newGeleeSlice(), rawFruit: ['kiwi', 'ginger'] }],
   ])('gives back the slice %s, which a batch need not have', (name, slice) => {
     const batch = { ...full(), [name]: slice };
     expect(readBatch(json(batch))).toEqual({ ok: true, batch });
