@@ -1,6 +1,7 @@
 import type { Batch } from '@larderwright/calc/batch';
 import { enteredEntry } from '@larderwright/calc/quantities';
 import { line } from '../demo/compose.ts';
+import { coldMeat } from './by-worksheet.ts';
 import { cure, example, formula, loaves, press, work } from './compose.ts';
 import { coreReadings } from './core-curve.ts';
 
@@ -40,6 +41,7 @@ export const coreProcesses: Readonly<Record<string, Batch>> = {
   }),
 
   grinding: example('grinding', 'Coarse pork and liver mix, weighed after the grinder', TARNWICK, {
+    chillBudget: coldMeat(['2.4', '-1'], ['0.5', '-3']),
     formula: formula(null, '1.7', [
       line('pork', 'Pork shoulder 80/20, 8 mm plate', 'lean', 'kitchen-pork-shoulder-80-20', '2000', {
         actual: '1988',
@@ -53,6 +55,7 @@ export const coreProcesses: Readonly<Record<string, Batch>> = {
   }),
 
   'mixing-and-binding': example('mixing-and-binding', 'Pork and veal mix, cure and salt first', TARNWICK, {
+    chillBudget: coldMeat(['2.2', '0'], ['0.6', '-2']),
     formula: formula(null, '1.65', [
       line('pork', 'Pork shoulder 80/20', 'lean', 'kitchen-pork-shoulder-80-20', '1500'),
       line('veal', 'Veal shoulder, trimmed', 'lean', 'kitchen-veal-shoulder', '700'),

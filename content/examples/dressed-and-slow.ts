@@ -2,6 +2,7 @@ import type { Batch } from '@larderwright/calc/batch';
 import { enteredEntry } from '@larderwright/calc/quantities';
 import { line } from '../demo/compose.ts';
 import { pateEnCroute } from '../demo/pate-en-croute.ts';
+import { jelly } from './by-worksheet.ts';
 import { at, derived, example, formula, loaves, press, work } from './compose.ts';
 import { coreReadings } from './core-curve.ts';
 
@@ -25,6 +26,11 @@ export const dressedAndSlow: Readonly<Record<string, Batch>> = {
         loaves('Hinged 350 × 80 × 60, inside the crust', ['342', '72', '54'], '5', '1', { id: 'hinged' }),
       ],
     },
+    gelee: jelly('150', 'inlay', {
+      cavity: enteredEntry('120', 'mL'),
+      pour: enteredEntry('18', 'C'),
+      core: enteredEntry('12', 'C'),
+    }),
     process: work({
       limit: ['us-food-code', 'fc-165F'],
       coolRuleSetId: 'us-food-code',
@@ -86,6 +92,7 @@ export const dressedAndSlow: Readonly<Record<string, Batch>> = {
       finished: enteredEntry('1640', 'g'),
       useBy: '2026-02-22',
     },
+    gelee: jelly('500', 'coat', { naturalSet: enteredEntry('0', '%') }),
     formula: formula('ham-in-jelly', '1.51', [
       line('ham', 'Cooked ham, pulled', 'lean', 'kitchen-ham-cooked', '1080', { lot: 'H-88' }),
       line('stock', 'Stock, clarified', 'liquid', 'stock-chicken', '500', { lot: 'ST-12' }),
@@ -161,6 +168,7 @@ export const dressedAndSlow: Readonly<Record<string, Batch>> = {
     'Shank and cheek brawn with tongue',
     SKERROW,
     {
+      gelee: jelly('700', 'slice', { naturalSet: enteredEntry('2', '%') }),
       formula: formula('brawn', '1.45', [
         line('shank', 'Shank meat, cooked and picked', 'lean', 'fr-pork-hock', '1400'),
         line('cheek', 'Fat cheek, cooked, diced', 'fat', 'kitchen-pork-jowl', '200'),

@@ -3,6 +3,7 @@ import { enteredEntry } from '@larderwright/calc/quantities';
 import { newYieldSlice, newYieldTest } from '@larderwright/calc/yield';
 import { line } from '../demo/compose.ts';
 import { countryTerrine } from '../demo/country-terrine.ts';
+import { blend } from './by-worksheet.ts';
 import { cure, derived, example, formula, work } from './compose.ts';
 import { coreReadings } from './core-curve.ts';
 
@@ -117,6 +118,12 @@ export const foundations: Readonly<Record<string, Batch>> = {
   }),
 
   'spices-and-blends': example('spices-and-blends', 'Pork terrine with a blend of four spices', TARNWICK, {
+    seasoning: blend('Four spices', '3', [
+      ['black-pepper', 'Black pepper', '14'],
+      ['nutmeg', 'Nutmeg', '3'],
+      ['ginger', 'Ginger', '2'],
+      ['clove', 'Clove', '1'],
+    ]),
     formula: formula(null, '1.65', [
       line('pork', 'Pork shoulder 80/20', 'lean', 'kitchen-pork-shoulder-80-20', '2400'),
       line('backfat', 'Pork back fat, rindless', 'fat', 'kitchen-pork-backfat', '600'),

@@ -4,6 +4,7 @@ import { newCuringSaltPack, newDryCurePiece, newDryCureSlice } from '@larderwrig
 import { newDryingSlice } from '@larderwright/calc/drying';
 import { enteredEntry } from '@larderwright/calc/quantities';
 import { line } from '../demo/compose.ts';
+import { links } from './by-worksheet.ts';
 import { cure, example, formula, work } from './compose.ts';
 import { coreReadings } from './core-curve.ts';
 
@@ -21,6 +22,7 @@ const pack = {
 /** Sausages, bacon, ham, dried muscle. */
 export const sausagesAndCures: Readonly<Record<string, Batch>> = {
   'fresh-sausages': example('fresh-sausages', 'Breakfast sausage of pork, with rusk', QUILLSTONE, {
+    casings: links('hog-32-35', '120'),
     formula: formula('fresh-sausage', '1.6', [
       line('shoulder', 'Pork shoulder 80/20', 'lean', 'kitchen-pork-shoulder-80-20', '6500'),
       line('belly', 'Pork belly', 'fat', 'kitchen-pork-belly', '2000'),
@@ -34,6 +36,7 @@ export const sausagesAndCures: Readonly<Record<string, Batch>> = {
   }),
 
   'cooked-sausages': example('cooked-sausages', 'Fine pork poaching sausage', TARNWICK, {
+    casings: links('sheep-22-24', '50'),
     formula: formula('emulsified-sausage', '1.9', [
       line('lean', 'Pork shoulder, lean', 'lean', 'kitchen-pork-shoulder-lean-95', '2600'),
       line('backfat', 'Pork back fat, rindless', 'fat', 'kitchen-pork-backfat', '1050'),

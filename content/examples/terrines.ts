@@ -2,6 +2,7 @@ import type { Batch } from '@larderwright/calc/batch';
 import { enteredEntry } from '@larderwright/calc/quantities';
 import { line } from '../demo/compose.ts';
 import { countryTerrine } from '../demo/country-terrine.ts';
+import { jelly } from './by-worksheet.ts';
 import { cure, derived, example, formula, loaves, press, work } from './compose.ts';
 import { coreReadings } from './core-curve.ts';
 
@@ -149,6 +150,7 @@ export const terrines: Readonly<Record<string, Batch>> = {
     'Leek, carrot and mushroom terrine in a custard',
     LAMPLIGHT,
     {
+      gelee: jelly('330', 'inlay'),
       formula: formula('vegetable-terrine', '1.07', [
         line('leek', 'Leeks, blanched, pressed', 'garnish', 'leek', '560'),
         line('carrot', 'Carrot batons, blanched', 'garnish', 'kitchen-carrot-blanched', '440'),
