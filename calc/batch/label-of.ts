@@ -17,7 +17,7 @@ import type { Batch } from './record.ts';
 const FOOD_LININGS: readonly MouldItem['liningKind'][] = ['fat', 'bacon', 'caul', 'leaf'];
 
 /** What all moulds weighed when filled, g; null until every one of them has its weight. */
-export function filledByMouldsG(moulds: readonly MouldItem[]): number | null {
+function filledByMouldsG(moulds: readonly MouldItem[]): number | null {
   const fills = moulds.flatMap((mould) => {
     const count = entryValue('count', mould.count);
     const weighed = mould.actualFills

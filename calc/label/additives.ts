@@ -25,7 +25,7 @@ export const NITRATE = of(
  * Names of additives. Classes and numbers: Regulation (EC) No 1333/2008, Annex II, from memory; names in the United
  * States: 21 CFR 101.22(j) and 184, from memory.
  */
-export const ADDITIVES: readonly Additive[] = [
+const ADDITIVES: readonly Additive[] = [
   NITRITE,
   NITRATE,
   of('potassium-nitrate', 'preservative: potassium nitrate (E 252)', 'potassium nitrate (preservative)'),

@@ -7,9 +7,9 @@ import type { LabelSlice } from './slice.ts';
 import type { LabelContext, LabelValues } from './values.ts';
 
 /** Most days a food sealed without air is kept at 3 to 8 °C with no other hurdle: Food Standards Agency, December 2020. */
-export const SEALED_DAYS = 10;
+const SEALED_DAYS = 10;
 /** Days with the day of the cook, at 5 °C or colder: United States Food Code 3-501.17. */
-export const FOOD_CODE_DAYS = 7;
+const FOOD_CODE_DAYS = 7;
 /** Salt on water that stands in for time: Food Standards Agency, December 2020. */
 const HURDLE_SALT = 0.035;
 /** Colder is asked of this trade. Common practice, no source; the law of your place may allow more. */

@@ -31,7 +31,7 @@ export function ingoingOf(parts: readonly LabelPart[]): number | null {
 }
 
 /** Share of the alcohol that stays, 0–1. */
-export function alcoholKept(slice: LabelSlice): number | null {
+function alcoholKept(slice: LabelSlice): number | null {
   return ALCOHOL_KEPT.find(({ id }) => id === slice.alcohol)?.fraction ?? null;
 }
 
