@@ -16,9 +16,9 @@ export function termNames({ data: { french, everyday, also } }: Term): string[] 
   ];
 }
 
-/** Where a word leads, in the order written. */
-export function seeLinks({ data }: Term, book: Book): Link[] {
-  return data.see.map((path) => {
+/** Where a word leads first, if anywhere: the page has room for one link a word. */
+export function seeLink({ data }: Term, book: Book): Link[] {
+  return data.see.slice(0, 1).map((path) => {
     const [kind = '', id = ''] = path.split('/');
     switch (kind) {
       case 'technique':

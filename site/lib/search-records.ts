@@ -1,14 +1,15 @@
 import { plainWords } from '../../content/words.ts';
 import { type Book, openBook } from './book.ts';
+import { termNames } from './glossary.ts';
 import { SAFETY_WORDS } from './safety-words.ts';
 import { SEVERITY } from './severity.ts';
 import { tableAnchors } from './tables.ts';
 import { urls } from './urls.ts';
 
-/** What is searched besides the pages themselves: one record a caution, a defect, a part of a table. */
+/** What is searched besides the pages themselves: a caution, a defect, a word, a part or a row of a table. */
 export interface SearchRecord {
   readonly url: string;
-  readonly kind: 'caution' | 'defect' | 'table';
+  readonly kind: 'caution' | 'defect' | 'table' | 'glossary';
   readonly title: string;
   /** The line under the title of a result. */
   readonly summary: string;
@@ -16,6 +17,8 @@ export interface SearchRecord {
   readonly level: string;
   /** Key of the level, for its shape. */
   readonly levelId: string;
+  /** One row of a table. */
+  readonly isRow: boolean;
   /** Everything that may be searched for, hidden words included. */
   readonly content: string;
 }
@@ -23,7 +26,12 @@ export interface SearchRecord {
 /** All records, in reading order. */
 export async function searchRecords(): Promise<SearchRecord[]> {
   const book = await openBook();
-  return [...cautionRecords(book), ...defectRecords(book), ...(await tableRecords(book))];
+  return [
+    ...cautionRecords(book),
+    ...defectRecords(book),
+    ...(await tableRecords(book)),
+    ...glossaryRecords(book),
+  ];
 }
 
 function cautionRecords({ cautions }: Book): SearchRecord[] {
@@ -34,6 +42,7 @@ function cautionRecords({ cautions }: Book): SearchRecord[] {
     summary: plainWords(data.rule),
     level: SEVERITY[data.severity].word,
     levelId: data.severity,
+    isRow: false,
     content: text(
       data.title,
       data.code,
@@ -54,6 +63,7 @@ function defectRecords({ defects }: Book): SearchRecord[] {
     summary: plainWords(data.looks.join(' ')),
     level: SAFETY_WORDS[data.safety].word,
     levelId: data.safety,
+    isRow: false,
     content: text(data.title, data.searchWords.join('. '), ...data.looks, ...data.causes, data.remedyNow),
   }));
 }
@@ -61,8 +71,11 @@ function defectRecords({ defects }: Book): SearchRecord[] {
 async function tableRecords(book: Book): Promise<SearchRecord[]> {
   const records = await Promise.all(
     book.tables.map(async ({ id, data }): Promise<SearchRecord[]> => {
-      const table = { kind: 'table' as const, level: '', levelId: '' };
-      const anchors = await tableAnchors(id, book);
+      const table = { kind: 'table' as const, level: '', levelId: '', isRow: false };
+      // The rows of defects would only repeat the defects themselves.
+      const anchors = (await tableAnchors(id, book)).filter(
+        ({ isRow }) => !isRow || id !== 'defects-by-sign',
+      );
       return [
         {
           ...table,
@@ -71,8 +84,9 @@ async function tableRecords(book: Book): Promise<SearchRecord[]> {
           summary: data.summary,
           content: text(data.title, data.summary, data.searchWords.join('. ')),
         },
-        ...anchors.map(({ id: place, label, words }) => ({
+        ...anchors.map(({ id: place, label, words, isRow }) => ({
           ...table,
+          isRow,
           url: `${urls.table(id)}#${place}`,
           title: `${data.title}: ${label}`,
           summary: words.slice(0, 4).join('; '),
@@ -82,6 +96,26 @@ async function tableRecords(book: Book): Promise<SearchRecord[]> {
     }),
   );
   return records.flat();
+}
+
+function glossaryRecords({ glossary }: Book): SearchRecord[] {
+  return glossary.map((term) => ({
+    url: urls.term(term.id),
+    kind: 'glossary',
+    title: term.data.term,
+    summary: term.data.means,
+    level: '',
+    levelId: '',
+    isRow: false,
+    // Named more than once, so that a word stands before those that only hold it.
+    content: text(
+      ...Array(3).fill(term.data.term),
+      ...termNames(term),
+      ...termNames(term),
+      ...term.data.searchWords,
+      term.data.means,
+    ),
+  }));
 }
 
 function text(...parts: string[]): string {

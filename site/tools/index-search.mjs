@@ -1,6 +1,6 @@
 // Builds the search index of dist/: technique and worksheet pages as they stand, and one record each
-// for every caution, defect and part of a table. Run after `astro build`.
-import { readdir, readFile, rm } from 'node:fs/promises';
+// for every caution, defect, word of the glossary, part and row of a table. Run after `astro build`.
+import { readdir, readFile, rm, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import * as pagefind from 'pagefind';
@@ -25,15 +25,16 @@ if (!index) throw new Error('The search index could not be built.');
 const pages = await index.addDirectory({ path: dist });
 check(pages);
 
+/** @type {(Record<'url' | 'kind' | 'title' | 'summary' | 'level' | 'levelId' | 'content', string> & { isRow: boolean })[]} */
 const records = JSON.parse(await readFile(recordsFile, 'utf8'));
-for (const { url, kind, title, summary, level, levelId, content } of records) {
+for (const { url, kind, title, summary, level, levelId, isRow, content } of records) {
   check(
     await index.addCustomRecord({
       url,
       content,
       language: 'en',
       meta: { title, summary, level, levelId, kind },
-      filters: { kind: [kind], ...(levelId && { level: [levelId] }) },
+      filters: { kind: [kind], ...(levelId && { level: [levelId] }), ...(isRow && { place: ['row'] }) },
     }),
   );
 }
@@ -46,9 +47,34 @@ const written = await readdir(outputPath);
 await Promise.all(
   written.filter((name) => !NEEDED.test(name)).map((name) => rm(join(outputPath, name), { recursive: true })),
 );
+await writeFile(join(outputPath, 'words.txt'), (await wordList()).join('\n'));
 await rm(recordsFile);
 await removeUnusedSignals();
 process.stdout.write(`search: ${pages.page_count} pages and ${records.length} records\n`);
+
+/**
+ * Every word that can be found, without accents, the commonest first. The search reads it when a query finds
+ * nothing, to offer what was meant.
+ */
+async function wordList() {
+  const texts = records.map(({ title, content }) => `${title} ${content}`);
+  for (const file of await readdir(dist, { recursive: true })) {
+    if (!file.endsWith('.html')) continue;
+    const html = await readFile(join(dist, file), 'utf8');
+    const [, body = ''] = /<main[^>]*data-pagefind-body[^>]*>(.*)<\/main>/s.exec(html) ?? [];
+    texts.push(body.replace(/<(script|style|svg)\b.*?<\/\1>/gs, ' ').replace(/<[^>]*>/g, ' '));
+  }
+  /** @type {Map<string, number>} */
+  const counts = new Map();
+  for (const text of texts)
+    for (const [word] of text
+      .normalize('NFD')
+      .replace(/\p{M}/gu, '')
+      .toLowerCase()
+      .matchAll(/[a-z]{3,}/g))
+      counts.set(word, (counts.get(word) ?? 0) + 1);
+  return [...counts].sort(([a, n], [b, m]) => m - n || (a < b ? -1 : 1)).map(([word]) => word);
+}
 
 /** The Preact renderer emits a signals chunk that no island asks for. */
 async function removeUnusedSignals() {

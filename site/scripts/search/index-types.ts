@@ -7,8 +7,6 @@ export interface SearchIndex {
 
 export interface Found {
   readonly results: readonly Hit[];
-  /** How many results each kind has, for the term. */
-  readonly filters: Readonly<Record<string, Readonly<Record<string, number>>>>;
 }
 
 export interface Hit {

@@ -1,33 +1,18 @@
-import type { Found, Hit, HitData, SearchIndex } from './index-types.ts';
+import type { Hit, HitData } from './index-types.ts';
+import { type Answer, KINDS, type Kind, look, openIndex } from './look.ts';
 import { make } from './make.ts';
-import { cautionsFirst } from './rank.ts';
 import { resultRow } from './result-row.ts';
 
-const KINDS = ['technique', 'caution', 'table', 'defect', 'worksheet'] as const;
-type Kind = (typeof KINDS)[number];
 const KIND_NAMES: Readonly<Record<Kind, string>> = {
   technique: 'Techniques',
   caution: 'Cautions',
   table: 'Tables',
   defect: 'Defects',
+  glossary: 'Words',
   worksheet: 'Worksheets',
 };
 const SHOWN_AT_ONCE = 8;
 const TYPING_PAUSE_MS = 120;
-
-let index: Promise<SearchIndex> | undefined;
-
-function openIndex(): Promise<SearchIndex> {
-  // Written after the build, so no bundler may look for it.
-  const path = '/pagefind/pagefind.js';
-  index ??= import(/* @vite-ignore */ path).then(async (loaded: SearchIndex) => {
-    await loaded.init();
-    // Counts by kind come only once the filters are there.
-    await loaded.filters();
-    return loaded;
-  });
-  return index;
-}
 
 /**
  * Builds the search inside an element.
@@ -43,7 +28,7 @@ export function mountSearch(place: HTMLElement, query = ''): () => void {
     enterKeyHint: 'go',
     spellcheck: false,
   });
-  field.setAttribute('aria-label', 'Search the techniques, cautions, tables, defects and worksheets');
+  field.setAttribute('aria-label', 'Search the techniques, cautions, tables, defects, words and worksheets');
   const kinds = make('div', { className: 'search-kinds', role: 'group' });
   kinds.setAttribute('aria-label', 'Show only');
   const said = make('p', { className: 'search-said', role: 'status' });
@@ -72,9 +57,22 @@ export function mountSearch(place: HTMLElement, query = ''): () => void {
       return;
     }
     drawKinds(found.counts);
-    said.textContent = found.hits.length === 0 ? `Nothing for “${term}”.` : `${found.hits.length} found`;
+    sayFound(term, found);
     hits.replaceChildren();
     await show(found.hits, 0, mine);
+  };
+
+  const sayFound = (term: string, { hits: all, instead }: Answer) => {
+    if (instead === null) {
+      said.textContent = all.length === 0 ? `Nothing for “${term}”.` : `${all.length} found`;
+      return;
+    }
+    const meant = make('button', { type: 'button', textContent: instead });
+    meant.addEventListener('click', () => {
+      field.value = instead;
+      void run().then(() => field.focus());
+    });
+    said.replaceChildren(`Nothing for “${term}”. Did you mean `, meant, `? ${all.length} found`);
   };
 
   const show = async (all: readonly Hit[], from: number, mine: number) => {
@@ -117,25 +115,6 @@ export function mountSearch(place: HTMLElement, query = ''): () => void {
   return () => {
     field.focus();
     field.select();
-  };
-}
-
-/** Looks a term up: all counts by kind, and the hits of one kind or of all with cautions first. */
-async function look(
-  term: string,
-  kind: Kind | null,
-): Promise<{ hits: Hit[]; counts: Readonly<Record<string, number>> }> {
-  const opened = await openIndex();
-  const [all, cautions, stops, chosen]: Found[] = await Promise.all([
-    opened.search(term),
-    opened.search(term, { filters: { kind: 'caution' } }),
-    opened.search(term, { filters: { level: 'stop' } }),
-    kind ? opened.search(term, { filters: { kind } }) : opened.search(term),
-  ]);
-  const ids = (found: Found | undefined) => new Set(found?.results.map(({ id }) => id));
-  return {
-    hits: cautionsFirst(chosen?.results ?? [], ids(cautions), ids(stops)),
-    counts: all?.filters.kind ?? {},
   };
 }
 
