@@ -15,7 +15,15 @@ import { type GeleeFindingId, type GeleeValues, geleeStage } from '../gelee/inde
 import type { CompositionTable } from '../ingredients/index.ts';
 import type { LabelFindingId, LabelValues } from '../label/index.ts';
 import { type CookFindingId, type CookValues, cookFacts, cookStage } from '../lethality/index.ts';
-import { type MouldFindingId, type MouldValues, mouldStage } from '../mould/index.ts';
+import {
+  type CrustFindingId,
+  type CrustValues,
+  crustStage,
+  isCrustBegun,
+  type MouldFindingId,
+  type MouldValues,
+  mouldStage,
+} from '../mould/index.ts';
 import { type PressFindingId, type PressValues, pressStage } from '../press/index.ts';
 import { entryValue } from '../quantities/index.ts';
 import { type SeasoningFindingId, type SeasoningValues, seasoningStage } from '../seasoning/index.ts';
@@ -46,6 +54,8 @@ export interface Assessment {
   readonly casings: StageResult<CasingsValues, CasingsFindingId> | null;
   readonly gelee: StageResult<GeleeValues, GeleeFindingId> | null;
   readonly mould: StageResult<MouldValues, MouldFindingId>;
+  /** Null too while its worksheet has begun it and nobody chose a mould or typed anything. */
+  readonly crust: StageResult<CrustValues, CrustFindingId> | null;
   readonly cook: StageResult<CookValues, CookFindingId>;
   readonly press: StageResult<PressValues, PressFindingId>;
   readonly cool: StageResult<CoolValues, CoolFindingId>;
@@ -83,6 +93,7 @@ export function assess(batch: Batch, { composition, today }: AssessContext): Ass
   const casings = batch.casings ? casingsStage(batch.casings, { totalG }) : null;
   const gelee = batch.gelee ? geleeStage(batch.gelee) : null;
   const mould = mouldStage(batch.mould, { totalMassG: totalG });
+  const crust = batch.crust && isCrustBegun(batch.crust) ? crustStage(batch.crust, batch.mould) : null;
   const cook = cookStage(batch, cookFacts(formula.values, familyId, finishedMassG));
   const press = pressStage(batch.press, { familyId, planAreaMm2: smallestPlanMm2(mould.values) });
   const cool = coolStage(batch, coolFactsOf(cure.values, brine?.values ?? null));
@@ -93,7 +104,7 @@ export function assess(batch: Batch, { composition, today }: AssessContext): Ass
     cure,
     ...[dryCure, brine, drying],
     ...[seasoning, chillBudget],
-    ...[mould, casings, gelee, cook, press, cool],
+    ...[mould, crust, casings, gelee, cook, press, cool],
     label,
   ];
   const judged = all.filter((stage) => stage !== null);
@@ -112,6 +123,7 @@ export function assess(batch: Batch, { composition, today }: AssessContext): Ass
     casings,
     gelee,
     mould,
+    crust,
     cook,
     press,
     cool,

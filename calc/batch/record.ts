@@ -9,7 +9,7 @@ import type { DryingSlice } from '../drying/index.ts';
 import type { FormulaSlice } from '../formula/index.ts';
 import type { GeleeSlice } from '../gelee/index.ts';
 import type { LabelSlice } from '../label/index.ts';
-import type { MouldSlice } from '../mould/index.ts';
+import type { CrustSlice, MouldSlice } from '../mould/index.ts';
 import type { PlanSlice } from '../plan/index.ts';
 import type { PressSlice } from '../press/index.ts';
 import type { ProcessSlice } from '../process/index.ts';
@@ -83,6 +83,7 @@ export interface OptionalSlices {
   binder?: BinderSlice;
   gelee?: GeleeSlice;
   casings?: CasingsSlice;
+  crust?: CrustSlice;
   label?: LabelSlice;
 }
 

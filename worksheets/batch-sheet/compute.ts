@@ -6,6 +6,7 @@ import { casingsWords } from '../words/casings.ts';
 import { chillBudgetWords } from '../words/chill-budget.ts';
 import { cookWords } from '../words/cook.ts';
 import { coolWords } from '../words/cool.ts';
+import { crustWords } from '../words/crust.ts';
 import { cureWords } from '../words/cure.ts';
 import { dryCureWords } from '../words/dry-cure.ts';
 import { dryingWords } from '../words/drying.ts';
@@ -28,7 +29,7 @@ export interface SheetComputed {
 
 const WORDS = [
   ...[formulaWords, cureWords, dryCureWords, brineWords, dryingWords],
-  ...[seasoningWords, chillBudgetWords, casingsWords, geleeWords],
+  ...[seasoningWords, chillBudgetWords, casingsWords, geleeWords, crustWords],
   ...[mouldWords, cookWords, pressWords, coolWords, labelWords, recordWords],
 ];
 for (const words of WORDS) learnWords(words);

@@ -35,6 +35,18 @@ export const crustWords = {
     title: `The pastry carries ${fixedText(Number(p.saltG), 1)} g of salt.`,
     body: 'It is not in the salt of the filling. Season the filling of a pie a little lower.',
   }),
+  'crust.inside-measures': () => ({
+    title: 'These measures are the room inside a crust, not the mould.',
+    body: 'A sheet cut by them is too small. Measure the bare mould and type that.',
+  }),
+  'crust.slices-too-narrow': (p) => ({
+    title: `Slices of ${mm(p.mm)} cannot overlap by ${mm(p.overlapMm)}.`,
+    body: 'Check both.',
+  }),
+  'crust.lining-salt': (p) => ({
+    title: `The slices bring ${fixedText(Number(p.saltG), 1)} g of salt to each mould.`,
+    body: 'Count it: it seasons the outside. Write the lining into the formula as well.',
+  }),
 } satisfies Words<CrustFindingId>;
 
 /** How each figure is worked out. */
@@ -43,5 +55,7 @@ export const crustWorkings = {
   lid: 'Length and width, each with twice the overlap.',
   mass: 'Area times thickness times density, and the spare on top.',
   chimneys: 'One to each 100 to 150 mm of length, evenly apart.',
+  slices: 'Length less one overlap, divided by the width of a slice less its overlap, rounded up.',
+  caul: '40 to 60 g for a mould of 1.2 L, in proportion.',
   cavity: 'The mould inside, less the crust at both walls, at the base and at the lid.',
 } as const;

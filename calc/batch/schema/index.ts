@@ -5,6 +5,7 @@ import { blend } from './blend.ts';
 import { brine } from './brine.ts';
 import { casings } from './casings.ts';
 import { chillBudget } from './chill-budget.ts';
+import { crust } from './crust.ts';
 import { dryCure } from './dry-cure.ts';
 import { drying } from './drying.ts';
 import { gelee } from './gelee.ts';
@@ -156,5 +157,6 @@ export const batchSchema = v.strictObject({
   binder: v.exactOptional(binder),
   gelee: v.exactOptional(gelee),
   casings: v.exactOptional(casings),
+  crust: v.exactOptional(crust),
   label: v.exactOptional(label),
 }) satisfies v.GenericSchema<unknown, Batch>;

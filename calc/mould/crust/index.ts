@@ -1,6 +1,7 @@
 export { CHIMNEY_MM, type Chimneys, chimneysFor } from './chimneys.ts';
+export type { Lining } from './lining-of.ts';
 export { caulG, type SlicedLining, slicedLining, slicesAcross } from './lining-pieces.ts';
-export { newCrustSlice } from './new-crust.ts';
+export { isCrustBegun, newCrustSlice } from './new-crust.ts';
 export { PASTES, type Paste, type PasteWeights, pasteWeights } from './paste.ts';
 export {
   ovalPastry,

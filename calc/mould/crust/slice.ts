@@ -15,4 +15,9 @@ export interface CrustSlice {
   pasteId: string | null;
   /** Salt of the kitchen's own paste, % of the pastry. */
   salt: Entry;
+  /** Slices that line it, bacon or ham, laid across: width, overlap, mass of one, salt off the pack. Blank: none. */
+  pieceWidth: Entry;
+  pieceOverlap: Entry;
+  pieceMass: Entry;
+  pieceSalt: Entry;
 }

@@ -4,8 +4,10 @@ import { crustCavity } from '../crust-cavity.ts';
 import { mouldGeometry } from '../mould-geometry.ts';
 import { readMould } from '../read-mould.ts';
 import type { Measures } from '../shapes/geometry.ts';
+import { MOULD_SIZES } from '../sizes.ts';
 import type { MouldItem, MouldSlice } from '../slice.ts';
 import { type Chimneys, chimneysFor } from './chimneys.ts';
+import { type Lining, liningOf } from './lining-of.ts';
 import { PASTES, type PasteWeights, pasteWeights } from './paste.ts';
 import { ovalPastry, type PastryMass, type PastrySheets, pastryG, straightPastry } from './pastry-sheets.ts';
 import type { CrustSlice } from './slice.ts';
@@ -16,7 +18,10 @@ export type CrustFindingId =
   | 'crust.too-thick'
   | 'crust.overlap'
   | 'crust.no-cavity'
-  | 'crust.salt-outside';
+  | 'crust.salt-outside'
+  | 'crust.inside-measures'
+  | 'crust.slices-too-narrow'
+  | 'crust.lining-salt';
 
 export interface CrustValues {
   readonly mouldId: string | null;
@@ -33,6 +38,8 @@ export interface CrustValues {
   readonly paste: PasteWeights | null;
   /** Salt of all the pastry, g. It is not in the filling's salt. */
   readonly saltG: number | null;
+  /** Slices and caul for one mould; null without a mould. */
+  readonly lining: Lining | null;
 }
 
 /** Crusts thinner than this leak, thicker ones stay raw inside, mm. Common practice, no source. */
@@ -116,7 +123,19 @@ function valuesOf(slice: CrustSlice, mould: MouldItem | null): CrustValues {
     pastryTotalG,
     paste,
     saltG: paste ? paste.salt : pastryTotalG === null || own === null ? null : pastryTotalG * own,
+    lining: mould === null ? null : liningOf(slice, mould),
   };
+}
+
+/** A usual pie mould, whose measures are told inside its crust: a sheet cut by them is too small. */
+function hasInsideMeasures({ shape, dimensions }: MouldItem): boolean {
+  return MOULD_SIZES.some(({ crustMm, measures, ...size }) => {
+    if (crustMm === undefined || size.shape !== shape) return false;
+    const inside = Object.entries(crustCavity(measures, crustMm));
+    return inside.every(
+      ([name, mm]) => entryValue('length', dimensions[name as keyof MouldItem['dimensions']]) === mm,
+    );
+  });
 }
 
 /** Room a crust leaves, mL: walls, base and lid taken off. A water measure is of the bare mould and is not used. */
@@ -152,6 +171,14 @@ function crustFindings(
     tell('crust.overlap', 'note', 'overlap', { mm: overlapMm, minMm: OVERLAP_MM.min, maxMm: OVERLAP_MM.max });
   if (values.sheets !== null && values.cavityMl === null && entryValue('length', slice.thickness) !== null)
     tell('crust.no-cavity', 'caution', 'thickness');
+  if (mould && hasInsideMeasures(mould)) tell('crust.inside-measures', 'caution', 'mouldId');
+  const pieceMm = entryValue('length', slice.pieceWidth);
+  const pieceOverlapMm = entryValue('length', slice.pieceOverlap);
+  if (pieceMm !== null && pieceOverlapMm !== null && pieceOverlapMm >= pieceMm)
+    tell('crust.slices-too-narrow', 'caution', 'pieceOverlap', { mm: pieceMm, overlapMm: pieceOverlapMm });
+  const liningSaltG = values.lining?.sliced?.saltG ?? null;
+  if (liningSaltG !== null && liningSaltG > 0)
+    tell('crust.lining-salt', 'note', 'pieceSalt', { saltG: liningSaltG });
   if (values.saltG !== null && values.saltG > 0)
     tell('crust.salt-outside', 'note', slice.pasteId === null ? 'salt' : 'pasteId', { saltG: values.saltG });
   return found;

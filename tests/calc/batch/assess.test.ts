@@ -6,6 +6,7 @@ import { newDryCurePiece, newDryCureSlice } from '@larderwright/calc/dry-cure';
 import { newDryingSlice } from '@larderwright/calc/drying';
 import { newGeleeSlice } from '@larderwright/calc/gelee';
 import { loadIngredients } from '@larderwright/calc/ingredients';
+import { newCrustSlice } from '@larderwright/calc/mould';
 import { enteredEntry } from '@larderwright/calc/quantities';
 import { newLooseSpice, newSeasoningSlice } from '@larderwright/calc/seasoning';
 import { beforeAll, describe, expect, it } from 'vitest';
@@ -176,6 +177,20 @@ describe('casings', () => {
     const { casings, formula, findings } = judge(batch);
     expect(casings?.values.batchG).toBe(formula.values.mix.totalG);
     expect(findings.find(({ id }) => id === 'casings.species')?.caution).toBe('allergens-listed');
+  });
+});
+
+describe('a crust', () => {
+  it('that a page has begun and nobody filled is no crust: a terrine has none', () => {
+    const after = judge({ ...demo('country-terrine'), crust: newCrustSlice() });
+    expect(after.crust).toBeNull();
+    expect(after.findings).toEqual(judge(demo('country-terrine')).findings);
+  });
+
+  it('that was typed warns of pastry that leaks', () => {
+    const crust = { ...newCrustSlice(), thickness: enteredEntry('2', 'mm') };
+    const { findings } = judge({ ...demo('country-terrine'), crust });
+    expect(findings.map(({ id }) => id)).toContain('crust.too-thin');
   });
 });
 

@@ -16,6 +16,7 @@ import { newDryCurePiece, newDryCureSlice } from '@larderwright/calc/dry-cure';
 import { newDryingSlice, newFermentationStep } from '@larderwright/calc/drying';
 import { newGeleeSlice } from '@larderwright/calc/gelee';
 import { newLabelExtra, newLabelLine, newLabelSlice } from '@larderwright/calc/label';
+import { newCrustSlice } from '@larderwright/calc/mould';
 import { newPlanLine, newPlanSlice, newPlanStep, TERRINE_STEPS } from '@larderwright/calc/plan';
 import { enteredEntry } from '@larderwright/calc/quantities';
 import { BLEND_STYLES, blendOfStyle, newLooseSpice, newSeasoningSlice } from '@larderwright/calc/seasoning';
@@ -81,6 +82,7 @@ describe('readBatch', () => {
     ],
     ['chillBudget', newChillBudgetSlice()],
     ['casings', { ...newCasingsSlice(), casingId: 'hog-32-35', actualLinks: [enteredEntry('118', 'g')] }],
+    ['crust', { ...newCrustSlice(), mouldId: 'm' }],
     ['gelee', { ...newGeleeSlice(), rawFruit: ['kiwi', 'ginger'] }],
   ])('gives back the slice %s, which a batch need not have', (name, slice) => {
     const batch = { ...full(), [name]: slice };

@@ -3,6 +3,7 @@ import {
   caulG,
   chimneysFor,
   crustStage,
+  MOULD_SIZES,
   type MouldItem,
   newCrustSlice,
   ovalPastry,
@@ -186,6 +187,44 @@ describe('the crust of a batch', () => {
     expect(ids({})).toEqual(['crust.salt-outside']);
     for (const { id, params } of stage({ thickness: mm('40'), overlap: mm('5') }).findings)
       expect(crustWords[id](params).title).not.toMatch(/undefined|NaN/);
+  });
+
+  it('counts slices across and the salt they bring, and weighs caul by the mould', () => {
+    const piece = { pieceWidth: mm('45'), pieceOverlap: mm('6') };
+    const weighed = { pieceMass: enteredEntry('20', 'g'), pieceSalt: enteredEntry('3', '%') };
+    const { values, findings } = stage({ ...piece, ...weighed });
+    // Derived: (300 − 6) ÷ (45 − 6) is 7.5, so 8 slices of 20 g at 3 %.
+    expect(values.lining?.slices).toBe(8);
+    expect(values.lining?.sliced?.massG).toBe(160);
+    expect(values.lining?.sliced?.saltG).toBeCloseTo(4.8, 9);
+    expect(findings.map(({ id }) => id)).toContain('crust.lining-salt');
+    // Common practice, no source: 40–60 g for 1.2 L; derived for 2.04 L.
+    expect(values.lining?.caul?.minG).toBeCloseTo(68, 6);
+    expect(values.lining?.caul?.maxG).toBeCloseTo(102, 6);
+    expect(stage(piece).values.lining?.sliced).toBe(null);
+    expect(stage({ ...piece, ...weighed, pieceSalt: blankEntry('%') }).values.lining?.sliced?.saltG).toBe(
+      null,
+    );
+    const narrow = stage({ ...piece, pieceOverlap: mm('45') });
+    expect(narrow.values.lining?.slices).toBe(null);
+    expect(narrow.findings.map(({ id }) => id)).toContain('crust.slices-too-narrow');
+  });
+
+  it('warns when the measures are the room inside a crust: a sheet cut by them is too small', () => {
+    const [size] = MOULD_SIZES.filter(
+      ({ crustMm, shape }) => crustMm !== undefined && shape === 'rectangular',
+    );
+    if (!size?.crustMm) throw new Error('no usual pie mould');
+    const { length = 0, width = 0, depth = 0 } = size.measures;
+    const bare = (less: number) => ({
+      ...mould().dimensions,
+      length: mm(String(length - less)),
+      width: mm(String(width - less)),
+      depth: mm(String(depth - less)),
+    });
+    const ids = (less: number) => stage({}, mould({ dimensions: bare(less) })).findings.map(({ id }) => id);
+    expect(ids(2 * size.crustMm)).toContain('crust.inside-measures');
+    expect(ids(0)).not.toContain('crust.inside-measures');
   });
 
   it('without a mould, a measure or its own salt is unknown', () => {
