@@ -18,6 +18,7 @@ import {
   usEnergy,
   usPanel,
 } from '@larderwright/calc/label';
+import { foodCost, foodCostFraction, purchaseOf } from '@larderwright/calc/plan';
 import { describe, expect, it } from 'vitest';
 import checks from '../../fixtures/label-checks.json' with { type: 'json' };
 
@@ -382,3 +383,47 @@ describe.each(ofKind<EuEnergyCase>('published_energy_eu')[0]?.expected ?? [])(
     });
   },
 );
+
+describe('Derived cost of the country pâté', () => {
+  it('is the price of what went in, shared among 34 portions', () => {
+    // Derived: prices invented, each × grams; 13.20 in all, ÷ 1.9 kg, ÷ 34, ÷ 3.90.
+    const [pate] = ofKind<{
+      inputs: {
+        ingredients: { id: string; grams: number }[];
+        price_per_kg: Numbers;
+        portions: number;
+        finished_weight_g: number;
+        selling_price_per_portion: number;
+      };
+      expected: { cost: Numbers };
+    }>('recipe');
+    if (!pate) throw new Error('no case');
+    const { inputs } = pate;
+    const { cost } = pate.expected;
+    const purchases = inputs.ingredients.map(({ id, grams }) =>
+      purchaseOf(
+        {
+          lineId: id,
+          name: id,
+          part: 'garnish',
+          massG: grams,
+          price: inputs.price_per_kg[id] ?? null,
+          priceBasis: 'kg',
+          eachMassG: null,
+          yieldFraction: 1,
+        },
+        1,
+      ),
+    );
+    const { total } = foodCost(purchases, 0);
+    close(total, cost.batch ?? Number.NaN, 'batch');
+    close((total ?? 0) / (inputs.finished_weight_g / 1000), cost.per_kg_finished ?? Number.NaN, 'per kg');
+    const perPortion = (total ?? 0) / inputs.portions;
+    close(perPortion, cost.per_portion ?? Number.NaN, 'per portion');
+    close(
+      (foodCostFraction(perPortion, inputs.selling_price_per_portion) ?? 0) * 100,
+      cost.food_cost_pct ?? Number.NaN,
+      'food cost',
+    );
+  });
+});
