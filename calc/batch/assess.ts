@@ -1,3 +1,4 @@
+import { type BinderFindingId, type BinderValues, binderStage } from '../binder/index.ts';
 import { type BrineFindingId, type BrineValues, brineStage } from '../brine/index.ts';
 import { type CasingsFindingId, type CasingsValues, casingsStage } from '../casings/index.ts';
 import {
@@ -27,6 +28,7 @@ import {
 import { type PressFindingId, type PressValues, pressStage } from '../press/index.ts';
 import { entryValue } from '../quantities/index.ts';
 import { type SeasoningFindingId, type SeasoningValues, seasoningStage } from '../seasoning/index.ts';
+import { binderContext } from './binder-context.ts';
 import { isLabelBegun, labelOf } from './label-of.ts';
 import type { Batch } from './record.ts';
 import { type RecordFindingId, recordStage } from './record-stage.ts';
@@ -51,6 +53,7 @@ export interface Assessment {
   readonly drying: StageResult<DryingValues, DryingFindingId> | null;
   readonly seasoning: StageResult<SeasoningValues, SeasoningFindingId> | null;
   readonly chillBudget: StageResult<ChillBudgetValues, ChillBudgetFindingId> | null;
+  readonly binder: StageResult<BinderValues, BinderFindingId> | null;
   readonly casings: StageResult<CasingsValues, CasingsFindingId> | null;
   readonly gelee: StageResult<GeleeValues, GeleeFindingId> | null;
   readonly mould: StageResult<MouldValues, MouldFindingId>;
@@ -94,6 +97,9 @@ export function assess(batch: Batch, { composition, today }: AssessContext): Ass
   const gelee = batch.gelee ? geleeStage(batch.gelee) : null;
   const mould = mouldStage(batch.mould, { totalMassG: totalG });
   const crust = batch.crust && isCrustBegun(batch.crust) ? crustStage(batch.crust, batch.mould) : null;
+  const binder = batch.binder
+    ? binderStage(batch.binder, binderContext(batch, formula.values.mix, mould.values, composition))
+    : null;
   const cook = cookStage(batch, cookFacts(formula.values, familyId, finishedMassG));
   const press = pressStage(batch.press, { familyId, planAreaMm2: smallestPlanMm2(mould.values) });
   const cool = coolStage(batch, coolFactsOf(cure.values, brine?.values ?? null));
@@ -103,7 +109,7 @@ export function assess(batch: Batch, { composition, today }: AssessContext): Ass
     formula,
     cure,
     ...[dryCure, brine, drying],
-    ...[seasoning, chillBudget],
+    ...[binder, seasoning, chillBudget],
     ...[mould, crust, casings, gelee, cook, press, cool],
     label,
   ];
@@ -118,6 +124,7 @@ export function assess(batch: Batch, { composition, today }: AssessContext): Ass
     dryCure,
     brine,
     drying,
+    binder,
     seasoning,
     chillBudget,
     casings,

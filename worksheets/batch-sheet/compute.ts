@@ -1,6 +1,7 @@
 import { type Assessment, assess, type Batch } from '@larderwright/calc/batch';
 import { type CompositionTable, loadIngredients } from '@larderwright/calc/ingredients';
 import { nowIso } from '../state/clock.ts';
+import { binderWords } from '../words/binder.ts';
 import { brineWords } from '../words/brine.ts';
 import { casingsWords } from '../words/casings.ts';
 import { chillBudgetWords } from '../words/chill-budget.ts';
@@ -29,7 +30,7 @@ export interface SheetComputed {
 
 const WORDS = [
   ...[formulaWords, cureWords, dryCureWords, brineWords, dryingWords],
-  ...[seasoningWords, chillBudgetWords, casingsWords, geleeWords, crustWords],
+  ...[binderWords, seasoningWords, chillBudgetWords, casingsWords, geleeWords, crustWords],
   ...[mouldWords, cookWords, pressWords, coolWords, labelWords, recordWords],
 ];
 for (const words of WORDS) learnWords(words);

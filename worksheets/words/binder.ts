@@ -1,5 +1,6 @@
-import type { BinderFindingId, ExtenderKind, PanadeKind, PieceShape } from '@larderwright/calc/binder';
+import type { BinderFindingId, ExtenderKind } from '@larderwright/calc/binder';
 import { fixedText, toBase } from '@larderwright/calc/quantities';
+import { EXTENDER_NAMES } from './binder-names.ts';
 import type { Words } from './wording.ts';
 
 /** What a figure is called where an input it needs is missing. */
@@ -10,27 +11,6 @@ export const binderFigureNames: Readonly<Record<string, string>> = {
   'binder.extenders': 'the share of binders',
   'binder.garnish': 'the garnish',
   'binder.pieces': 'the pieces in a slice',
-};
-
-export const PANADE_NAMES: Readonly<Record<PanadeKind, string>> = {
-  none: 'No panade',
-  bread: 'Bread and milk',
-  flour: 'Flour, boiled',
-  choux: 'Choux type, flour with egg',
-  rice: 'Rice, cooked soft',
-  potato: 'Potato, cooked and sieved',
-};
-
-export const EXTENDER_NAMES: Readonly<Record<ExtenderKind, string>> = {
-  'cereal-starch-milk': 'Cereal, starch, milk powder, whey, soya flour or concentrate',
-  'isolated-soy': 'Isolated soya protein',
-  caseinate: 'Sodium caseinate',
-};
-
-export const PIECE_SHAPE_NAMES: Readonly<Record<PieceShape, string>> = {
-  cube: 'Cubes',
-  ball: 'Balls, berries, nuts',
-  strip: 'Strips laid along',
 };
 
 const grams = (value: unknown) => `${fixedText(Number(value), 0)} g`;

@@ -1,4 +1,5 @@
 import { assess, type Batch, issueAssessment, issuedDifferences, newBatch } from '@larderwright/calc/batch';
+import { newBinderSlice, withPanade } from '@larderwright/calc/binder';
 import { newBrineSlice } from '@larderwright/calc/brine';
 import { newCasingsSlice } from '@larderwright/calc/casings';
 import { newChillBudgetSlice, newChillLot } from '@larderwright/calc/chill-budget';
@@ -142,14 +143,20 @@ describe('the invented pâté en croûte', () => {
   });
 });
 
-describe('seasoning and chill', () => {
-  const begun = { seasoning: newSeasoningSlice(), chillBudget: newChillBudgetSlice() };
+describe('binder, seasoning and chill', () => {
+  const begun = {
+    binder: newBinderSlice(),
+    seasoning: newSeasoningSlice(),
+    chillBudget: newChillBudgetSlice(),
+  };
 
   it('that a page has begun and nobody filled say nothing', () => {
     const after = judge({ ...demo('country-terrine'), ...begun });
     expect(judge(demo('country-terrine')).seasoning).toBeNull();
     expect(after.seasoning?.findings).toEqual([]);
     expect(after.chillBudget?.findings).toEqual([]);
+    expect(after.binder?.findings).toEqual([]);
+    expect(after.binder?.verdicts).toEqual([]);
   });
 
   it('stand with the rest of the batch once they are filled', () => {
@@ -159,9 +166,15 @@ describe('seasoning and chill', () => {
     const chillBudget = newChillBudgetSlice();
     const fat = { ...newChillLot('fat', 'fat'), temp: enteredEntry('9', 'C') };
     chillBudget.lots = [fat];
-    const ids = judge({ ...demo('country-terrine'), seasoning, chillBudget }).findings.map(({ id }) => id);
+    const binder = withPanade(newBinderSlice(), 'bread', 300);
+    // Over 7 °C a panade does harm: common practice, no source.
+    binder.panadeTemp = enteredEntry('15', 'C');
+    const ids = judge({ ...demo('country-terrine'), binder, seasoning, chillBudget }).findings.map(
+      ({ id }) => id,
+    );
     expect(ids).toContain('seasoning.over-ceiling');
     expect(ids).toContain('chill-budget.fat-too-warm');
+    expect(ids).toContain('binder.panade-warm');
   });
 });
 

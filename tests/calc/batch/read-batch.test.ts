@@ -8,6 +8,7 @@ import {
   newStep,
   readBatch,
 } from '@larderwright/calc/batch';
+import { newBinderSlice, newExtender, newGarnishLine, withPanade } from '@larderwright/calc/binder';
 import { newBlendMaterial, newBlendSlice } from '@larderwright/calc/blend';
 import { newBrineSlice } from '@larderwright/calc/brine';
 import { newCasingsSlice } from '@larderwright/calc/casings';
@@ -81,6 +82,14 @@ describe('readBatch', () => {
       },
     ],
     ['chillBudget', newChillBudgetSlice()],
+    [
+      'binder',
+      {
+        ...withPanade(newBinderSlice(), 'choux', 300),
+        extenders: [newExtender('e')],
+        garnish: [newGarnishLine('g')],
+      },
+    ],
     ['casings', { ...newCasingsSlice(), casingId: 'hog-32-35', actualLinks: [enteredEntry('118', 'g')] }],
     ['crust', { ...newCrustSlice(), mouldId: 'm' }],
     ['gelee', { ...newGeleeSlice(), rawFruit: ['kiwi', 'ginger'] }],
