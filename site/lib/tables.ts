@@ -3,13 +3,17 @@ import { CURE_RULE_SETS } from '@larderwright/calc/cure';
 import { COOK_RULE_SETS, type CookRuleSet, isByFat } from '@larderwright/calc/lethality';
 import { allergens } from '../tables/models/allergens.ts';
 import { brineStrength } from '../tables/models/brine-strength.ts';
+import { casings } from '../tables/models/casings.ts';
 import { conversions } from '../tables/models/conversions.ts';
 import { curingSalts } from '../tables/models/curing-salts.ts';
 import { defectsBySign } from '../tables/models/defects-by-sign.ts';
+import { jellyStrength } from '../tables/models/jelly-strength.ts';
 import { moulds } from '../tables/models/moulds.ts';
 import { parasites } from '../tables/models/parasites.ts';
 import { pressLoads } from '../tables/models/press-loads.ts';
 import { productFamilies } from '../tables/models/product-families.ts';
+import { roundingRules } from '../tables/models/rounding-rules.ts';
+import { seasoning } from '../tables/models/seasoning.ts';
 import { storageTimes } from '../tables/models/storage-times.ts';
 import { temperatures } from '../tables/models/temperatures.ts';
 import { thermalProperties } from '../tables/models/thermal-properties.ts';
@@ -27,13 +31,17 @@ type Parts = readonly TablePart[];
 const MODELS: Readonly<Record<string, Parts | ((book: Book) => Parts | Promise<Parts>)>> = {
   allergens,
   'brine-strength': brineStrength,
+  casings,
   conversions,
   'curing-salts': curingSalts,
   'defects-by-sign': defectsBySign,
+  'jelly-strength': jellyStrength,
   moulds,
   parasites,
   'press-loads': pressLoads,
   'product-families': productFamilies,
+  'rounding-rules': roundingRules,
+  seasoning,
   'storage-times': storageTimes,
   temperatures,
   'thermal-properties': thermalProperties,
