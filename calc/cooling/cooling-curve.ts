@@ -16,7 +16,7 @@ export type CoolingCurve =
     };
 
 /** Room for the last digit of a converted temperature. */
-export const TEMP_EPSILON = 1e-9;
+const TEMP_EPSILON = 1e-9;
 
 /** Moment at which a line between two points has a temperature. */
 export function crossingMin(a: CoolPoint, b: CoolPoint, tempC: number): number {

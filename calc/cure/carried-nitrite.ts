@@ -19,7 +19,7 @@ const MAY_BE_CURED: readonly string[] = ['lean', 'fat', 'liver', 'offal', 'garni
  * Whether a line whose nitrite nobody declared may bring some: cured and finished products of the
  * table, salted fish, and whatever is salty, or unknown in kind and salt, among meat, garnish and lining.
  */
-export function mayCarryNitrite(line: CureLine): boolean {
+function mayCarryNitrite(line: CureLine): boolean {
   if (!MAY_BE_CURED.includes(line.part)) return false;
   const { ingredient, saltFraction } = line;
   const isSalted = saltFraction !== null && saltFraction >= SALTED_FRACTION;

@@ -16,7 +16,7 @@ export function plannedMasses(lines: readonly ReadLine[]): MixMasses & Pick<Solv
 }
 
 /** Whether the scale has said anything about a formula. */
-export function isWeighed(lines: readonly ReadLine[]): boolean {
+function isWeighed(lines: readonly ReadLine[]): boolean {
   return lines.some((line) => line.actualG !== null || line.actualUnreadable);
 }
 

@@ -12,7 +12,7 @@ export const blendFigureNames: Readonly<Record<string, string>> = {
 };
 
 /** Qualities in the middle of a sentence. */
-export const BLEND_QUALITY_NAMES: Readonly<Record<string, string>> = {
+const BLEND_QUALITY_NAMES: Readonly<Record<string, string>> = {
   fat: 'fat',
   protein: 'protein',
   salt: 'salt',

@@ -71,13 +71,13 @@ export function specificHeatJkgK(
 }
 
 /** Upper bound: every part a path of its own. */
-export function parallelConductivity(phases: readonly Phase[]): number {
+function parallelConductivity(phases: readonly Phase[]): number {
   const total = phases.reduce((sum, { volume }) => sum + volume, 0);
   return phases.reduce((sum, { volume, conductivity }) => sum + volume * conductivity, 0) / total;
 }
 
 /** Lower bound: the parts stacked as layers across the heat. */
-export function seriesConductivity(phases: readonly Phase[]): number {
+function seriesConductivity(phases: readonly Phase[]): number {
   const total = phases.reduce((sum, { volume }) => sum + volume, 0);
   return total / phases.reduce((sum, { volume, conductivity }) => sum + volume / conductivity, 0);
 }

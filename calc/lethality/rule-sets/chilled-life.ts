@@ -1,7 +1,7 @@
 import type { CookRuleSet } from '../limit.ts';
 
 /** °C and minutes, equal to 90 °C for 10 minutes against cold-growing C. botulinum. */
-export const CHILLED_LIFE_ROWS = [
+const CHILLED_LIFE_ROWS = [
   [80, 129],
   [81, 100],
   [82, 77],
@@ -26,7 +26,7 @@ export const CHILLED_LIFE_ROWS = [
 ] as const satisfies readonly (readonly [number, number])[];
 
 /** Minutes worked out from the United States z (7 °C below 90 °C, 10 °C above), rounded up to a tenth. */
-export const CHILLED_LIFE_US_ROWS = CHILLED_LIFE_ROWS.map(([tempC]): readonly [number, number] => {
+const CHILLED_LIFE_US_ROWS = CHILLED_LIFE_ROWS.map(([tempC]): readonly [number, number] => {
   const minutes = 10 * 10 ** ((90 - tempC) / (tempC < 90 ? 7 : 10));
   return [tempC, Math.ceil(Number((minutes * 10).toFixed(6))) / 10];
 });

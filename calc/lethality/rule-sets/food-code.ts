@@ -2,7 +2,7 @@ import type { CookLimit, CookRuleSet } from '../limit.ts';
 import { printedSeconds } from './fsis-meat.ts';
 
 /** °F, °C as published, time for whole roasts of beef, lamb, pork and cured pork: 3-401.11(B)(2). */
-export const FOOD_CODE_ROASTS = [
+const FOOD_CODE_ROASTS = [
   [130, 54.4, '112 min'],
   [131, 55.0, '89 min'],
   [133, 56.1, '56 min'],

@@ -21,9 +21,9 @@ export interface CookReference {
 }
 
 export const BRICK: HeatShape = { kind: 'rectangular', lengthMm: 240, widthMm: 100, depthMm: 75 };
-export const LOAF: HeatShape = { kind: 'tapered', lengthMm: 240, widthMm: 115, depthMm: 75, baseWidthMm: 95 };
+const LOAF: HeatShape = { kind: 'tapered', lengthMm: 240, widthMm: 115, depthMm: 75, baseWidthMm: 95 };
 export const HALF_ROUND: HeatShape = { kind: 'half-cylinder', lengthMm: 240, diameterMm: 90 };
-export const ROLL: HeatShape = { kind: 'cylinder', lengthMm: 250, diameterMm: 70 };
+const ROLL: HeatShape = { kind: 'cylinder', lengthMm: 250, diameterMm: 70 };
 export const CUBE: HeatShape = { kind: 'cube', sideMm: 25 };
 
 export const COOKS: readonly CookReference[] = [
