@@ -5,11 +5,11 @@ import { filled, worked } from '../batch-sheet/build/filled.ts';
 import type { Filled } from '../batch-sheet/sheet-model.ts';
 import { moneyText } from '../words/money.ts';
 import { PRICING_SHARES } from '../words/plan-names.ts';
-import type { PrintedCosts } from './compute.ts';
 import { stepName } from './field-names.ts';
 import { momentText } from './moment-text.ts';
 import { planLineOf } from './plan-edits.ts';
 import type { PlanOfBatch } from './plan-of.ts';
+import type { PrintedCosts } from './printed-costs.ts';
 
 /** A row of the printed shopping list. */
 export interface BuyRow {

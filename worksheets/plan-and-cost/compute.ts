@@ -1,23 +1,11 @@
 import type { Batch } from '@larderwright/calc/batch';
-import { inMinorUnits } from '@larderwright/calc/plan';
-import { entryValue } from '@larderwright/calc/quantities';
 import { type CardHead, cardHead } from '../parts/card-head.ts';
 import { nowIso } from '../state/clock.ts';
 import { learnWords } from '../words/index.ts';
 import { planWords } from '../words/plan.ts';
 import { type PlanCardModel, planCard } from './card-model.ts';
 import { type PlanOfBatch, planOf } from './plan-of.ts';
-
-/** Places of the money shown. */
-const COIN = 100;
-
-/** Costs as they are printed: each rounded to the smallest coin, every total the sum of what is printed. */
-export interface PrintedCosts {
-  /** By line id; null while unknown. */
-  readonly lines: ReadonlyMap<string, number | null>;
-  readonly food: number | null;
-  readonly full: number | null;
-}
+import { type PrintedCosts, printedCosts } from './printed-costs.ts';
 
 /** What calc makes of the plan on the bench. */
 export interface PlanComputed extends PlanOfBatch {
@@ -27,21 +15,6 @@ export interface PlanComputed extends PlanOfBatch {
 }
 
 learnWords(planWords);
-
-/** The costs of a plan as printed. Prices are reckoned from the unrounded ones. */
-export function printedCosts({ plan, values }: PlanOfBatch): PrintedCosts {
-  const { purchases, costs } = values;
-  const coins = (amount: number | null) => (amount === null ? null : inMinorUnits([amount]).total / COIN);
-  const sundries = entryValue('money', plan.sundries);
-  const parts = [...purchases.map(({ cost }) => cost), sundries].filter((cost) => cost !== null);
-  const sumOf = (amounts: readonly number[]) => inMinorUnits(amounts).total / COIN;
-  const { food, labour, overhead, full } = costs;
-  return {
-    lines: new Map(purchases.map(({ lineId, cost }) => [lineId, coins(cost)])),
-    food: food === null ? null : sumOf(parts),
-    full: full === null || labour === null || overhead === null ? null : sumOf([...parts, labour, overhead]),
-  };
-}
 
 /** Plans a batch for the page and the card. */
 export function computePlan(batch: Batch): PlanComputed {

@@ -3,9 +3,9 @@ import { newPlanSlice } from '@larderwright/calc/plan';
 import { enteredEntry } from '@larderwright/calc/quantities';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { printedCosts } from '../../../worksheets/plan-and-cost/compute.ts';
 import { planLineOf, withPlanLine } from '../../../worksheets/plan-and-cost/plan-edits.ts';
 import { planOf } from '../../../worksheets/plan-and-cost/plan-of.ts';
+import { printedCosts } from '../../../worksheets/plan-and-cost/printed-costs.ts';
 
 const empty = () => newBatch({ id: 'b', at: '', zone: 'UTC' });
 
