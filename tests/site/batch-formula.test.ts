@@ -219,3 +219,37 @@ describe('a filled formula', () => {
     expect(await page.locator('.blank-form').isVisible()).toBe(true);
   });
 });
+
+describe('a batch begun from its family', () => {
+  it('has lines with usual shares as defaults, by the keyboard at 320 px, and no curing salt', async () => {
+    await using visit = await openPage(PATH, { width: 320, height: 640 });
+    const { page } = visit;
+    await awake(page);
+    await page.getByLabel('Family', { exact: true }).selectOption({ label: 'Country terrine' });
+    await tabTo(page, 'Begin with its usual shares');
+    await page.keyboard.press('Enter');
+    await expectAnswer(page, 'Everything in the bowl', /^(2[._]?99\d|300\d)\sg/);
+    // Shares inside the ranges of the family: common practice, no source.
+    expect(await page.locator('.mix-line').count()).toBe(9);
+    expect(await page.locator('.mix-amount .field-default').count()).toBe(9);
+    expect(await page.locator('.cure-strength').count()).toBe(0);
+    expect(await field(page, 'Salt wanted, of everything in the bowl').inputValue()).toBe('1.7');
+    expect(await page.getByText('Begin with its usual shares').count()).toBe(0);
+    expect(await sidewaysScrollPx(page)).toBe(0);
+    await saved(page);
+    await page.reload();
+    await expectAnswer(page, 'Everything in the bowl', /^(2[._]?99\d|300\d)\sg/);
+    expect(visit.problems).toEqual([]);
+  });
+
+  it('keeps the salt that somebody typed', async () => {
+    await using visit = await openPage(PATH);
+    const { page } = visit;
+    await awake(page);
+    await field(page, 'Salt wanted, of everything in the bowl').fill('1.5');
+    await page.getByLabel('Family', { exact: true }).selectOption({ label: 'Emulsified sausage' });
+    await page.getByRole('button', { name: 'Begin with its usual shares' }).click();
+    await page.locator('.mix-line').first().waitFor();
+    expect(await field(page, 'Salt wanted, of everything in the bowl').inputValue()).toBe('1.5');
+  });
+});
