@@ -63,7 +63,7 @@ export const PLACES = [
   'smell and taste',
 ] as const;
 
-export const SENSES = ['look', 'feel', 'smell', 'taste'] as const;
+const SENSES = ['look', 'feel', 'smell', 'taste'] as const;
 
 export const defectSchema = base.extend({
   number: z.number().int().min(1).max(99),

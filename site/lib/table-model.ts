@@ -72,7 +72,7 @@ export function cellText(cell: Cell): string {
 }
 
 /** A row in words: what each cell says, under the name of its column where it needs one. */
-export function rowWords(part: TablePart, row: TableRow): string[] {
+function rowWords(part: TablePart, row: TableRow): string[] {
   return [
     ...row.cells.slice(1).flatMap((cell, at) => {
       const text = cellText(cell);

@@ -13,7 +13,7 @@ const temp = (tempC: number | null, rounding: 'up' | 'down') =>
   made(tempC === null ? null : tempText(tempC, rounding));
 
 /** What the card says to stop at. */
-export const STOP_LINE = `Stop when a pass reads above ${formatLimitTemp({ value: PASS_STOP_C, unit: 'C' }, 'maximum').text}: chill meat and machine, then go on. Common practice, no source.`;
+const STOP_LINE = `Stop when a pass reads above ${formatLimitTemp({ value: PASS_STOP_C, unit: 'C' }, 'maximum').text}: chill meat and machine, then go on. Common practice, no source.`;
 
 /** Blocks of the card by the grinder. What is not known is a box to write in. */
 export function tempBlocks(batch: Batch, slice: ChillBudgetSlice, values: ChillBudgetValues): CardBlock[] {

@@ -21,7 +21,7 @@ interface SpiceRowProps {
 }
 
 /** What is weighed: whole steps of the scale where it shows them. */
-export function toWeighText({ toWeighG, onScaleG, weighable, dilution }: SeasoningWeight): string {
+function toWeighText({ toWeighG, onScaleG, weighable, dilution }: SeasoningWeight): string {
   if (toWeighG === null) return '–';
   if (dilution) return `${gramsText(dilution.useG)} of its dilution`;
   if (weighable === true && onScaleG !== null) return `${plainText(onScaleG)} g`;
