@@ -1,5 +1,5 @@
 import type { ChillBudgetFindingId, LotKind, PassKind, TemperRefusal } from '@larderwright/calc/chill-budget';
-import { fixedText, toBase } from '@larderwright/calc/quantities';
+import { fixedText, type Rounding, toBase } from '@larderwright/calc/quantities';
 import { LOT_KIND_NAMES, PASS_KIND_NAMES } from './chill-budget-names.ts';
 import type { Words } from './wording.ts';
 
@@ -16,11 +16,11 @@ export const temperRefusalWords: Readonly<Record<TemperRefusal, string>> = {
   'already-frozen': 'At −1.7 °C (29 °F) the meat is freezing already.',
 };
 
-/** A temperature in both scales. */
-const temp = (value: unknown) => {
+/** A temperature in both scales. What a mix comes to is rounded up, as beside its steps. */
+const temp = (value: unknown, rounding: Rounding = 'nearest') => {
   const celsius = Number(value);
   const fahrenheit = celsius / toBase(1, 'dF') + 32;
-  return `${fixedText(celsius, 1)} °C (${fixedText(fahrenheit, 1)} °F)`;
+  return `${fixedText(celsius, 1, rounding)} °C (${fixedText(fahrenheit, 1, rounding)} °F)`;
 };
 const grams = (value: unknown) => `${fixedText(Number(value), 0)} g`;
 const lot = (p: Readonly<Record<string, string | number>>) =>
@@ -31,15 +31,15 @@ const pass = (p: Readonly<Record<string, string | number>>) =>
 /** The words of every finding of the chill budget. */
 export const chillBudgetWords = {
   'chill-budget.end-too-warm': (p) => ({
-    title: `The mix ends at ${temp(p.endC)}; this kind of mix wants ${temp(p.limitC)} at most.`,
+    title: `The mix ends at ${temp(p.endC, 'up')}; this kind of mix wants ${temp(p.limitC)} at most.`,
     body: 'Begin colder, add the ice shown, or chill between passes. Warm fat smears and runs out in the cook.',
   }),
   'chill-budget.pass-too-warm': (p) => ({
-    title: `${pass(p)} ends at ${temp(p.tempC)}.`,
+    title: `${pass(p)} ends at ${temp(p.tempC, 'up')}.`,
     body: `Above ${temp(p.mostC)} stop, chill meat and machine, and go on.`,
   }),
   'chill-budget.rechill-now': (p) => ({
-    title: `${pass(p)} ends at ${temp(p.tempC)}.`,
+    title: `${pass(p)} ends at ${temp(p.tempC, 'up')}.`,
     body: `Above ${temp(p.mostC)} take it off the machine and get it cold again within half an hour.`,
   }),
   'chill-budget.start-too-warm': (p) => ({
@@ -51,7 +51,7 @@ export const chillBudgetWords = {
     body: `Above ${temp(p.mostC)} fat smears on the plate. Best is −4 to −2 °C (25 to 28 °F).`,
   }),
   'chill-budget.too-hard': (p) => ({
-    title: `${pass(p)} runs at ${temp(p.tempC)}.`,
+    title: `${pass(p)} runs at ${temp(p.tempC, 'up')}.`,
     body: `Below ${temp(p.leastC)} most meat is too hard for knife and plate.`,
   }),
   'chill-budget.ice-over-liquid': (p) => ({
