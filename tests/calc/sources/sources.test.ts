@@ -10,8 +10,10 @@ import { formulaSources } from '../../../calc/sources/register/formula.ts';
 import { geleeSources } from '../../../calc/sources/register/gelee.ts';
 import { heatSources } from '../../../calc/sources/register/heat.ts';
 import { ingredientsSources } from '../../../calc/sources/register/ingredients.ts';
+import { labelSources } from '../../../calc/sources/register/label.ts';
 import { lethalitySources } from '../../../calc/sources/register/lethality.ts';
 import { mouldSources } from '../../../calc/sources/register/mould.ts';
+import { referenceSources } from '../../../calc/sources/register/reference.ts';
 import { seasoningSources } from '../../../calc/sources/register/seasoning.ts';
 import { yieldSources } from '../../../calc/sources/register/yield.ts';
 
@@ -34,6 +36,8 @@ describe('the register of sources', () => {
       geleeSources,
       seasoningSources,
       heatSources,
+      referenceSources,
+      labelSources,
     ];
     const ids = parts.flatMap((part) => Object.keys(part));
     expect(ids).toHaveLength(new Set(ids).size);
