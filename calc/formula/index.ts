@@ -42,3 +42,4 @@ export {
 } from './scale.ts';
 export type * from './slice.ts';
 export { type FormulaContext, type FormulaValues, formulaStage } from './stage.ts';
+export { cookedHamName, keepsCookedSausageStandard, proteinFatFreePercent } from './us-standards.ts';
