@@ -36,7 +36,9 @@ describe('a trim test from nothing', () => {
     await awake(page);
     await tabTo(page, 'Begin a test');
     await page.keyboard.press('Enter');
-    await page.locator('.trial').waitFor();
+    // The new test has the focus, on its name.
+    await page.locator('.trim-test :focus').waitFor();
+    await page.keyboard.type('Shoulder');
     for (const [label, text] of [
       ['As bought', '10'],
       ['Trimmed lean', '7000'],
@@ -45,7 +47,6 @@ describe('a trim test from nothing', () => {
       ['Skin and bone', '0'],
       ['Sinew, glands and waste', '900'],
     ] as const) {
-      await page.keyboard.press('Shift+Tab');
       await tabTo(page, label);
       await page.keyboard.type(text);
     }

@@ -90,7 +90,7 @@ export function BlendCard({ computed, paper, standing }: BlendCardProps) {
           <thead>
             <tr>
               {[
-                ...['Material', 'Fat', 'Protein', 'Water', 'Price', 'Stock'],
+                ...['Material', 'Fat %', 'Protein %', 'Water %', 'Price', 'Stock'],
                 ...['Share', 'Fixed', 'Square g', 'Cheap g', 'Fat test'],
               ].map((name) => (
                 <th key={name} scope="col">

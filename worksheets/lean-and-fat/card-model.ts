@@ -55,8 +55,9 @@ export function blendCard(slice: BlendSlice, values: BlendValues, currency: stri
     rows: values.lines.flatMap((line) => {
       const material = slice.materials.find(({ id }) => id === line.materialId);
       if (!material) return [];
+      // The column says %.
       const flag = (entry: Entry, fraction: number | null): Filled | null => {
-        const figure = percent(fraction);
+        const figure = made(fraction === null ? null : fixedText(fraction * 100, 1));
         return figure && entry.text.trim() !== '' ? { ...figure, flag: 'E' } : figure;
       };
       const price = filled('money', material.price, 'money');

@@ -2,7 +2,7 @@ import type { BlendLine, BlendMaterial } from '@larderwright/calc/blend';
 import type { Finding } from '@larderwright/calc/findings';
 import type { Unit } from '@larderwright/calc/quantities';
 import { ChoiceField } from '../parts/choice-field.tsx';
-import { at, FindingList, within } from '../parts/finding-list.tsx';
+import { FindingList, within } from '../parts/finding-list.tsx';
 import { NumberField } from '../parts/number-field.tsx';
 import { percentText } from '../parts/number-text.ts';
 import { RowTools } from '../parts/row-tools.tsx';
@@ -22,8 +22,6 @@ const DECLARED = [
   { name: 'water', label: 'Water in it' },
   { name: 'salt', label: 'Salt in it' },
 ] as const;
-/** Fields of a material that show their own findings. */
-const OWN = ['stock', 'minShare', 'maxShare', 'locked', 'price'];
 
 interface MaterialRowProps {
   material: BlendMaterial;
@@ -45,7 +43,7 @@ export function MaterialRow(props: MaterialRowProps) {
   const name = material.name || `Material ${place + 1}`;
   const mine = within([...findings, ...answered], path);
   const share = (fraction: number | null | undefined) => (fraction == null ? '–' : percentText(fraction, 1));
-  const field = (key: string) => ({ path: `${path}.${key}`, findings: at(mine, `${path}.${key}`) });
+  const field = (key: string) => ({ path: `${path}.${key}` });
   return (
     <li class="ledger-row ledger-material" aria-label={name}>
       <div class="ledger-name">
@@ -97,9 +95,8 @@ export function MaterialRow(props: MaterialRowProps) {
             />
           </div>
         </details>
-        <FindingList
-          findings={mine.filter(({ field: where }) => !OWN.includes(where?.slice(path.length + 1) ?? ''))}
-        />
+        {/* In the width of the row: a field of it is too narrow, and one of them may be folded away. */}
+        <FindingList findings={mine} />
       </div>
     </li>
   );

@@ -6,6 +6,7 @@ import {
   type TrimRole,
   type YieldTest,
 } from '@larderwright/calc/yield';
+import { atom } from 'nanostores';
 import { newId } from '../state/clock.ts';
 import { getAt } from '../state/paths.ts';
 import { addRow } from '../state/rows.ts';
@@ -18,9 +19,14 @@ function testAt(path: string): YieldTest {
   return getAt($batch.get(), path) as YieldTest;
 }
 
-/** Begins a test with the usual piles and one trial. */
+/** The test begun last in this visit: its name field takes the focus. */
+export const $newestTest = atom<string | null>(null);
+
+/** Begins a test with the usual piles and one trial, and sends the person to it. */
 export function addTest(): void {
-  addRow('yield.tests', newYieldTest(newId(), newId()));
+  const id = newId();
+  $newestTest.set(id);
+  addRow('yield.tests', newYieldTest(id, newId()));
 }
 
 /** Adds a pile, unweighed in every trial. */

@@ -1,5 +1,6 @@
 import type { Unit } from '@larderwright/calc/quantities';
 import type { YieldTest } from '@larderwright/calc/yield';
+import { useEffect, useRef } from 'preact/hooks';
 import { ChoiceField } from '../parts/choice-field.tsx';
 import { at } from '../parts/finding-list.tsx';
 import { NotYet } from '../parts/not-yet.tsx';
@@ -11,6 +12,7 @@ import type { YieldComputed } from './compute.ts';
 import { CopyYield } from './copy-yield.tsx';
 import { Piles } from './piles.tsx';
 import { TestAnswers } from './test-answers.tsx';
+import { $newestTest } from './test-edits.ts';
 import { Trials } from './trials.tsx';
 
 const MASSES: readonly Unit[] = ['kg', 'g', 'lb'];
@@ -33,9 +35,15 @@ export function TestSection({ test, place, last, computed }: TestSectionProps) {
   const findings = computed?.findings ?? [];
   const result = computed?.values.tests.find(({ testId }) => testId === test.id) ?? null;
   const currency = $batch.get().plan?.currency ?? '';
+  const section = useRef<HTMLElement>(null);
+  useEffect(() => {
+    if ($newestTest.get() !== test.id) return;
+    $newestTest.set(null);
+    section.current?.querySelector<HTMLElement>('.fields input')?.focus();
+  }, [test.id]);
   const money = <span class="field-unit">{currency || 'money'}</span>;
   return (
-    <section class="trim-test" aria-label={name}>
+    <section ref={section} class="trim-test" aria-label={name}>
       <div class="test-head">
         <h3>{name}</h3>
         <RowTools list="yield.tests" id={test.id} label={name} first={place === 0} last={last} />
