@@ -19,6 +19,7 @@ import { mouldWords } from '../words/mould.ts';
 import { pressWords } from '../words/press.ts';
 import { recordWords } from '../words/record.ts';
 import { seasoningWords } from '../words/seasoning.ts';
+import { asPrinted } from './build/as-printed.ts';
 import { buildSheet } from './build/index.ts';
 import type { SheetModel } from './sheet-model.ts';
 
@@ -39,7 +40,9 @@ for (const words of WORDS) learnWords(words);
 export async function loadCompute(): Promise<(batch: Batch) => SheetComputed> {
   const composition = await loadIngredients();
   return (batch) => {
-    const assessment = assess(batch, { composition, today: nowIso() });
-    return { assessment, model: buildSheet(batch, assessment, nowIso()), composition };
+    const now = nowIso();
+    const assessment = assess(batch, { composition, today: now });
+    const onPaper = assess(asPrinted(batch, assessment), { composition, today: now });
+    return { assessment, model: buildSheet(batch, onPaper, now), composition };
   };
 }

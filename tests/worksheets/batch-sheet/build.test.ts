@@ -106,6 +106,28 @@ describe('the sheet of a batch', () => {
     expect(remarks.join(' ')).toMatch(/09:55 45\.7 \(probe slipped, ab\)/);
   });
 
+  it('adds up on paper: the total is the sum of the weights as printed, and mg/kg come from those weights', () => {
+    const batch = demo('country-terrine');
+    for (const line of batch.formula.lines) {
+      if (line.id === 'venison')
+        Object.assign(line, { basis: 'percent-of-meat', amount: enteredEntry('35.7', '%') });
+      if (line.id === 'pork') line.amount = enteredEntry('1.5432 lb', 'lb');
+      if (line.id === 'nutmeg') line.amount = enteredEntry('1.234', 'g');
+    }
+    const { model } = compute(batch);
+    const { meats, others, seasonings, total, meatBlock } = model.materials;
+    const grams = (text: string | undefined) => Number(text?.replace(/\s*g$/, ''));
+    const sum = (rows: typeof meats) => rows.reduce((all, row) => all + grams(row.planned?.text), 0);
+    const cure = grams(model.cure?.lines[0]?.grams?.text);
+    expect(sum(meats) + sum(others) + sum(seasonings) + cure).toBeCloseTo(grams(total?.text), 6);
+    expect(sum(meats)).toBeCloseTo(grams(meatBlock?.text), 6);
+    // Derived: what the paper says of the cure, by the paper's own weights.
+    const ppm = (cure * 62.5 * 1000) / sum(meats);
+    const said = Number(/mg\/kg: ([\d.]+) on meat block/.exec(model.cure?.ppm ?? '')?.[1]);
+    expect(said).toBeGreaterThanOrEqual(ppm - 1e-9);
+    expect(said - ppm).toBeLessThan(0.1 + 1e-9);
+  });
+
   it('states nothing for a batch that holds nothing', async () => {
     const empty = newBatch({ id: 'e', at: '2026-11-25T08:00:00Z', zone: 'UTC' });
     const { model } = compute(empty);

@@ -3,6 +3,7 @@ import {
   formatQuantity,
   type QuantityKind,
   readEntry,
+  roundTo,
   type Unit,
 } from '@larderwright/calc/quantities';
 import type { Filled } from '../sheet-model.ts';
@@ -40,6 +41,12 @@ export function gramDecimals(massG: number): number {
 export function worked(massG: number | null, withUnit = false): Filled | null {
   if (massG === null) return null;
   return { text: formatQuantity('mass', massG, { decimals: gramDecimals(massG), withUnit }), flag: 'W' };
+}
+
+/** A sum of printed weights, with every digit they have. */
+export function summed(massG: number | null, withUnit = false): Filled | null {
+  if (massG === null) return null;
+  return { text: formatQuantity('mass', roundTo(massG, 2), { withUnit }), flag: 'W' };
 }
 
 /** Words of a person, or null for a box to write in. */

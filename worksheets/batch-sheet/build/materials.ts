@@ -2,7 +2,7 @@ import type { Assessment, Batch } from '@larderwright/calc/batch';
 import { type FormulaLine, isMeat } from '@larderwright/calc/formula';
 import { formatQuantity } from '@larderwright/calc/quantities';
 import type { Filled, MaterialRow, Materials } from '../sheet-model.ts';
-import { filled, gramDecimals, words, worked } from './filled.ts';
+import { filled, gramDecimals, summed, words, worked } from './filled.ts';
 
 /**
  * Warmest a material may come in, °C: Regulation (EC) 853/2004 Annex III for red meat, offal and poultry.
@@ -49,9 +49,9 @@ export function buildMaterials(batch: Batch, { formula }: Assessment): Materials
     gathered: null,
     seasoningTotal: seasoningG.includes(null)
       ? null
-      : (worked(seasoningG.reduce<number>((sum, massG) => sum + (massG ?? 0), 0))?.text ?? null),
-    total: worked(totalG, true),
-    meatBlock: worked(meatBlockG, true),
+      : (summed(seasoningG.reduce<number>((sum, massG) => sum + (massG ?? 0), 0))?.text ?? null),
+    total: summed(totalG, true),
+    meatBlock: summed(meatBlockG, true),
     onCard: [],
   };
 }
