@@ -11,7 +11,7 @@ export function termLetter({ data }: Term): string {
 export function termNames({ data: { french, everyday, also } }: Term): string[] {
   return [
     ...(everyday ? [everyday] : []),
-    ...(french ? [`in French kitchens ${french}`] : []),
+    ...(french ? [`French ${french}`] : []),
     ...(also.length > 0 ? [`also ${also.join(', ')}`] : []),
   ];
 }

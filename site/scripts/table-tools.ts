@@ -1,10 +1,8 @@
-import { pick } from './pick.ts';
-
 /** Tools over a table page. Without them every row shows, on both scales. */
 const tools = document.querySelector<HTMLElement>('.table-tools');
 const parts = [...document.querySelectorAll<HTMLElement>('.rule-set')];
 
-if (tools) {
+if (tools && parts.length > 0) {
   if (parts.length > 1) {
     const show = (id: string) => {
       for (const part of parts) part.hidden = id !== '' && part.firstElementChild?.id !== id;
@@ -35,3 +33,21 @@ if (tools) {
   tools.append(print);
   tools.hidden = false;
 }
+
+/** Adds a labelled choice to a row of tools. */
+function pick(
+  tools: HTMLElement,
+  label: string,
+  options: readonly (readonly [value: string, text: string])[],
+  change: (value: string) => void,
+): HTMLSelectElement {
+  const select = document.createElement('select');
+  for (const [value, text] of options) select.add(new Option(text, value));
+  select.onchange = () => change(select.value);
+  const frame = document.createElement('label');
+  frame.append(label, select);
+  tools.append(frame);
+  return select;
+}
+
+export {};
