@@ -98,12 +98,17 @@ function minutesOf(
   return { minutes: midnight + cell.clockMin, zone: cell.kind === 'stamp' ? cell.zone : null };
 }
 
-/** Some loggers write the newest line first. Only a paste that falls all the way is turned round. */
-function isNewestFirst(times: readonly number[]): boolean {
+/**
+ * Some loggers write the newest line first. Only a paste that falls all the way is turned round, and a bare clock only
+ * where no step could as well be a midnight.
+ */
+function isNewestFirst(times: readonly number[], barelyClock: boolean): boolean {
+  const furthest = barelyClock ? ROLLOVER_MIN : Number.POSITIVE_INFINITY;
+  const falls = times.slice(1).map((time, index) => (times[index] ?? time) - time);
   return (
     times.length > 2 &&
     (times.at(0) ?? 0) > (times.at(-1) ?? 0) &&
-    times.every((time, index) => index === 0 || time <= (times[index - 1] ?? time))
+    falls.every((fall) => fall >= 0 && fall <= furthest)
   );
 }
 
@@ -144,7 +149,13 @@ function timeline(rows: readonly Row[], layout: Layout, options: PasteOptions): 
     else read.push({ row, ...time });
   }
   const [first] = read;
-  if (first && isNewestFirst(read.map((entry) => entry.minutes))) {
+  if (
+    first &&
+    isNewestFirst(
+      read.map((entry) => entry.minutes),
+      layout.times === 'clock',
+    )
+  ) {
     warn('newest-first', first.row, first.row.time);
     read = read.toReversed();
   }

@@ -156,6 +156,16 @@ describe('parseProbeLog', () => {
     );
   });
 
+  it('takes a clock that only ever falls past midnight for a log that runs on, not for one upside down', () => {
+    const log = read(['16:37 47.7', '00:00 40.5', '00:00 22.5'].join('\n'));
+    expect(log.readings.map(({ at }) => at.slice(0, 16))).toEqual([
+      '2026-03-10T16:37',
+      '2026-03-11T00:00',
+      '2026-03-11T00:00',
+    ]);
+    expect(log.warnings.map(({ code }) => code)).not.toContain('newest-first');
+  });
+
   it('gives back every clock log it is handed, minute by minute', () => {
     const steps = fc.array(fc.integer({ min: 0, max: 600 }), { minLength: 1, maxLength: 40 });
     const figure = fc.integer({ min: -300, max: 1050 }).map((tenths) => (tenths / 10).toFixed(1));
