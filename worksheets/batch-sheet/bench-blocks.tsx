@@ -6,7 +6,7 @@ import type {
   SheetModel,
   TemperatureLimit,
 } from './sheet-model.ts';
-import { Block, Cell, WriteIn } from './write-in.tsx';
+import { Block, Cell, RowHead, WriteIn } from './write-in.tsx';
 
 /** Block 1: what is made, for whom, under which rules. */
 export function HeaderBlock({ header }: { header: SheetHeader }) {
@@ -182,11 +182,6 @@ export function MaterialsBlock({ materials, blank = false }: { materials: Materi
       </p>
     </Block>
   );
-}
-
-/** The name of a row; a row still to be written has no head to read out. */
-function RowHead({ name }: { name: string }) {
-  return name === '' ? <td class="row-name" /> : <th scope="row">{name}</th>;
 }
 
 function blankRows(count: number): Materials['meats'] {

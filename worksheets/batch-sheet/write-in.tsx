@@ -73,3 +73,8 @@ export function Block({ no, title, heavy = false, stacked = false, children }: B
     </section>
   );
 }
+
+/** The name of a row of a printed table; a row still to be written has no head to read out. */
+export function RowHead({ name }: { name: string }) {
+  return name === '' ? <td class="row-name" /> : <th scope="row">{name}</th>;
+}

@@ -1,6 +1,6 @@
 import type { BlendQuality } from '@larderwright/calc/blend';
 import type { Paper } from '../batch-sheet/sheet-page.tsx';
-import { Block, Cell, WriteIn } from '../batch-sheet/write-in.tsx';
+import { Block, Cell, RowHead, WriteIn } from '../batch-sheet/write-in.tsx';
 import { BLANK_HEAD } from '../parts/card-head.ts';
 import { PrintCard } from '../parts/print-card.tsx';
 import { useShared } from '../state/use-shared.ts';
@@ -102,7 +102,7 @@ export function BlendCard({ computed, paper, standing }: BlendCardProps) {
           <tbody>
             {rows.map((row) => (
               <tr key={row.id}>
-                <th scope="row">{row.name}</th>
+                <RowHead name={row.name} />
                 {[row.fat, row.protein, row.water, row.price, row.stock].map((value, index) => (
                   <td key={`${index}`}>
                     <Cell value={value} />

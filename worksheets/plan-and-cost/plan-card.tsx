@@ -1,7 +1,7 @@
 import { TERRINE_STEPS } from '@larderwright/calc/plan';
 import { useState } from 'preact/hooks';
 import type { Paper } from '../batch-sheet/sheet-page.tsx';
-import { Block, Cell, WriteIn } from '../batch-sheet/write-in.tsx';
+import { Block, Cell, RowHead, WriteIn } from '../batch-sheet/write-in.tsx';
 import { BLANK_HEAD } from '../parts/card-head.ts';
 import { PrintCard } from '../parts/print-card.tsx';
 import { PLAN_STEP_NAMES } from '../words/plan-names.ts';
@@ -130,7 +130,7 @@ function ShoppingTable(props: {
           {rows.map((row) => (
             <tr key={row.id}>
               <td />
-              <th scope="row">{row.name}</th>
+              <RowHead name={row.name} />
               <td class="figure">
                 <Cell value={row.bowl} />
               </td>
@@ -218,7 +218,7 @@ function Timeline({ steps, servingAt }: { steps: readonly StepRow[]; servingAt: 
           {steps.map((step) => (
             <tr key={step.id}>
               <td />
-              <th scope="row">{step.name}</th>
+              <RowHead name={step.name} />
               <td>
                 <Cell value={step.least} />
               </td>

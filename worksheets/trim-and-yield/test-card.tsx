@@ -1,6 +1,6 @@
 import type { Filled } from '../batch-sheet/sheet-model.ts';
 import type { Paper } from '../batch-sheet/sheet-page.tsx';
-import { Block, Cell, WriteIn } from '../batch-sheet/write-in.tsx';
+import { Block, Cell, RowHead, WriteIn } from '../batch-sheet/write-in.tsx';
 import { BLANK_HEAD } from '../parts/card-head.ts';
 import { PrintCard } from '../parts/print-card.tsx';
 import type { PileRow, TestCardModel } from './card-model.ts';
@@ -114,10 +114,7 @@ function TrialTable({ card, from }: { card: TestCardModel; from: number }) {
     ));
   const pile = (row: PileRow) => (
     <tr key={row.id}>
-      <th scope="row">
-        {row.name}
-        {row.role ? `, ${row.role}` : ''}
-      </th>
+      <RowHead name={[row.name, row.role].filter(Boolean).join(', ')} />
       {cells(row.masses)}
       <td class="figure">
         <Cell value={row.share} />
