@@ -10,6 +10,8 @@ export default defineConfig({
     maxWorkers: 2,
     maxConcurrency: 4,
     hookTimeout: 60_000,
+    // A browser on a loaded machine can miss a moment: what is broken fails twice.
+    retry: 1,
     // A page under load may take its time to answer; a wrong answer is wrong after ten seconds too.
     expect: { poll: { timeout: 10_000 } },
   },

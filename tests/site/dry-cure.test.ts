@@ -148,6 +148,8 @@ describe('the pieces', () => {
     await belly(page);
     await page.getByRole('button', { name: 'Remove: Belly' }).click();
     await expect.poll(() => answer(page, DOSE).count()).toBe(0);
+    // The way back takes the focus where the row was.
+    await expect.poll(() => page.evaluate(() => document.activeElement?.tagName)).toBe('BUTTON');
     await page.keyboard.press('Enter');
     await expectAnswer(page, DOSE, /^Weigh 9\.6\sg$/);
   });
