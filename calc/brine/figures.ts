@@ -1,4 +1,4 @@
-import { type CureAmounts, nitritePpm, weighingErrorFraction } from '../cure/index.ts';
+import { type CureAmounts, type MeasuredResidual, nitritePpm, weighingErrorFraction } from '../cure/index.ts';
 import {
   ceilingOnMeat,
   cureTime,
@@ -46,6 +46,7 @@ export function brineFigures(
   ruleSet: WholeMuscleRuleSet | null,
   readabilityG: number | null,
   finishedG: number | null,
+  measured: MeasuredResidual | null = null,
 ): BrineFigures {
   const { product, finish, isTraditional, method } = slice;
   const route = method === 'inject' || method === 'inject-cover' ? 'pumped' : 'immersion';
@@ -92,7 +93,7 @@ export function brineFigures(
     uptake,
     readabilityG,
   });
-  const judged = judgeMuscle(ruleSet, kind, amounts);
+  const judged = judgeMuscle(ruleSet, kind, amounts, measured);
   return {
     values: { ...values, ...judged, ceilingPpmTarget },
     amounts,

@@ -1,4 +1,4 @@
-import type { CureSlice } from '../cure/index.ts';
+import { type CureSlice, readResidual } from '../cure/index.ts';
 import { nitrateVerdict, nitriteVerdicts, wholeMuscleRuleSet } from '../dry-cure/index.ts';
 import type { MissingInput, StageResult, Verdict } from '../findings/index.ts';
 import { entryValue } from '../quantities/index.ts';
@@ -24,7 +24,13 @@ export function brineStage(
   const ruleSet = wholeMuscleRuleSet(cure.ruleSetId);
   const readability = entryValue('mass', cure.scaleReadability);
   const readabilityG = readability !== null && readability > 0 ? readability : null;
-  const figures = brineFigures(slice, ruleSet, readabilityG, context.finishedMassG ?? null);
+  const figures = brineFigures(
+    slice,
+    ruleSet,
+    readabilityG,
+    context.finishedMassG ?? null,
+    readResidual(cure.residual),
+  );
   const usesCure = curingSaltIsUsed(slice, figures);
   const verdicts = slice.method === null ? [] : brineVerdicts(slice, cure, figures);
   const state: BrineState = { slice, cure, figures, verdicts, usesCure };

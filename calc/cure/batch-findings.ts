@@ -55,7 +55,10 @@ function amountFindings(state: CureState): CureFinding[] {
   const { values, amounts } = state;
   const found: CureFinding[] = [];
   for (const judged of values.ceilings.filter(({ state: verdict }) => verdict === 'fail')) {
-    const over = finding('cure.over-limit', 'stop', limitParams(judged), CEILING);
+    const isLeft = judged.limit.kind === 'residual';
+    const over = isLeft
+      ? finding('cure.residual-over-limit', 'stop', limitParams(judged), CEILING, 'cure.residual.found')
+      : finding('cure.over-limit', 'stop', limitParams(judged), CEILING);
     found.push({ ...over, basis: judged.limit.source });
   }
   // What is certain is enough to stop, even while another curing salt is still unknown.

@@ -11,6 +11,7 @@ export type CureFindingId =
   | 'cure.nitrate-specialist'
   // Stops.
   | 'cure.over-limit'
+  | 'cure.residual-over-limit'
   | 'cure.above-every-ceiling'
   | 'cure.gross-error'
   | 'cure.nitrate-present'

@@ -25,6 +25,7 @@ export {
   sodiumNitriteFromSodiumNitrate,
 } from './nitrite-forms.ts';
 export { nitritePpm } from './nitrite-ppm.ts';
+export { type MeasuredResidual, newResidualNitrite, readResidual } from './residual.ts';
 export {
   CURE_RULE_SETS,
   type CureLimit,
@@ -36,6 +37,7 @@ export {
   type ProductHeating,
   type WeightBasis,
 } from './rule-sets/index.ts';
+export { CODEX_LEFT, SHARED_ROWS } from './rule-sets/shared-rows.ts';
 export { type OpenSaltAndCure, saltAndCureForTarget } from './salt-and-cure-for-target.ts';
 export { saltToRaise } from './salt-to-raise.ts';
 export type * from './slice.ts';

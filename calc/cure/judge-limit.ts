@@ -3,6 +3,7 @@ import type { CureAmounts, Span } from './amounts.ts';
 import { exceeds } from './exceeds.ts';
 import { countsNitrate, inLimitForm } from './in-limit-form.ts';
 import { nitritePpm } from './nitrite-ppm.ts';
+import { inResidualForm, type MeasuredResidual } from './residual.ts';
 import type { CureLimit } from './rule-sets/index.ts';
 
 /** Why a limit came out as it did. Ids of the words catalogue. */
@@ -19,7 +20,12 @@ export type LimitReason =
   | 'cure.nitrate-not-declared'
   | 'cure.finished-unknown'
   | 'cure.residual-within'
-  | 'cure.residual-to-be-measured';
+  | 'cure.residual-to-be-measured'
+  | 'cure.residual-measured-within'
+  | 'cure.residual-over'
+  | 'cure.residual-figure-incomplete'
+  | 'cure.residual-nitrate-not-measured'
+  | 'cure.residual-nitrate-counted-in';
 
 /** One limit with the figure it was compared with, mg/kg in the limit's own form and on its own basis. */
 export interface JudgedLimit {
@@ -36,11 +42,41 @@ export interface JudgedLimit {
  * Judges one limit on the amounts of a batch.
  *
  * A ceiling on what is put in: over when the certain part is over, within when even the worst case
- * is within, otherwise it cannot be told. A ceiling on what is left in the product can only be
- * passed here, never failed: cooking and keeping use nitrite up, so no more can be left than went
- * in, counted on the lighter of batch and finished product. Above that bound only a laboratory can tell.
+ * is within, otherwise it cannot be told. A ceiling on what is left in the product is passed without
+ * a laboratory only by its bound: cooking and keeping use nitrite up, so no more can be left than went
+ * in, counted on the lighter of batch and finished product. Above that bound only a laboratory can tell,
+ * and a laboratory's figure over the limit fails it whatever the bound says.
+ *
+ * @param measured what a laboratory found; only limits on what is left look at it
  */
-export function judgeLimit(limit: CureLimit, amounts: CureAmounts): JudgedLimit {
+export function judgeLimit(
+  limit: CureLimit,
+  amounts: CureAmounts,
+  measured: MeasuredResidual | null = null,
+): JudgedLimit {
+  const bounded = judgeByAmounts(limit, amounts);
+  if (limit.kind !== 'residual' || measured === null || amounts.isEmpty) return bounded;
+  const { ppm: least, highestPpm: most } = bounded;
+  const open = (reason: LimitReason): JudgedLimit => ({
+    limit,
+    state: 'cannot-tell',
+    reason,
+    ppm: least,
+    highestPpm: most,
+  });
+  if (measured === 'incomplete') return open('cure.residual-figure-incomplete');
+  const { ppm, counts } = inResidualForm(limit, measured);
+  const found = { limit, ppm, highestPpm: ppm };
+  const isOver = exceeds(ppm, limit.valuePpm);
+  // Nitrite alone over a limit on both is over; nitrite and nitrate together within one on nitrite is within.
+  if (isOver && counts !== 'more') return { ...found, state: 'fail', reason: 'cure.residual-over' };
+  if (!isOver && counts !== 'less')
+    return { ...found, state: 'pass', reason: 'cure.residual-measured-within' };
+  if (bounded.state === 'pass') return bounded;
+  return open(counts === 'less' ? 'cure.residual-nitrate-not-measured' : 'cure.residual-nitrate-counted-in');
+}
+
+function judgeByAmounts(limit: CureLimit, amounts: CureAmounts): JudgedLimit {
   const say = (state: VerdictState, reason: LimitReason, ppm: number | null, highestPpm: number | null) => ({
     limit,
     state,

@@ -1,5 +1,6 @@
 import type { MissingInput } from '../findings/index.ts';
 import { curingSalts } from './cure-line.ts';
+import { readResidual } from './residual.ts';
 import type { CureState } from './state.ts';
 
 /** Inputs without which some figure or verdict of the cure cannot be told. */
@@ -20,6 +21,11 @@ export function cureMissing(state: CureState): MissingInput[] {
   }
   if (cures.length > 0 && readabilityG === null) {
     missing.push({ field: 'cure.scaleReadability', neededFor: 'cure.dose' });
+  }
+  const residual = slices.cure.residual;
+  if (readResidual(residual) === 'incomplete') {
+    const field = residual?.as === null ? 'as' : 'found';
+    missing.push({ field: `cure.residual.${field}`, neededFor: 'cure.residual' });
   }
   return missing;
 }

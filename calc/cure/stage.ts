@@ -20,6 +20,7 @@ import { cureMissing } from './missing.ts';
 import { nitriteIonFromSodiumNitrite } from './nitrite-forms.ts';
 import { nitritePpm } from './nitrite-ppm.ts';
 import { type LineMass, readCureLines } from './read-cure-lines.ts';
+import { readResidual } from './residual.ts';
 import { cureRuleSet, type ProductHeating } from './rule-sets/index.ts';
 import type { CureSlice } from './slice.ts';
 import type { CureValues, CureWeighing } from './values.ts';
@@ -57,7 +58,7 @@ export function cureStage(
 
   const ruleSet = cureRuleSet(slices.cure.ruleSetId);
   const { ceilings, floors } = ruleSet
-    ? judgeRuleSet(ruleSet, amounts, heating)
+    ? judgeRuleSet(ruleSet, amounts, heating, readResidual(slices.cure.residual))
     : { ceilings: [], floors: [] };
   const readabilityG = entryValue('mass', slices.cure.scaleReadability);
   const targetPpm = entryValue('ppm', slices.cure.nitriteTarget);

@@ -3,6 +3,7 @@ import { sourceOf } from '../sources/index.ts';
 import type { CureAmounts } from './amounts.ts';
 import type { CureFindingId } from './finding-ids.ts';
 import { type JudgedLimit, judgeLimit } from './judge-limit.ts';
+import type { MeasuredResidual } from './residual.ts';
 import { type CureRuleSet, limitsFor, type ProductHeating } from './rule-sets/index.ts';
 
 type CureVerdict = Verdict<CureFindingId>;
@@ -15,11 +16,12 @@ export function judgeRuleSet(
   ruleSet: CureRuleSet,
   amounts: CureAmounts,
   heating: ProductHeating,
+  measured: MeasuredResidual | null = null,
 ): { readonly ceilings: readonly JudgedLimit[]; readonly floors: readonly JudgedLimit[] } {
   const limits = limitsFor(ruleSet, heating);
   // A batch without an accelerator needs no line about it.
   const asked = limits.filter((limit) => limit.substance === 'nitrite' || amounts.acceleratorG.high !== 0);
-  const judged = asked.map((limit) => judgeLimit(limit, amounts));
+  const judged = asked.map((limit) => judgeLimit(limit, amounts, measured));
   return {
     ceilings: judged.filter(({ limit }) => limit.role === 'ceiling'),
     floors: judged.filter(({ limit }) => limit.role !== 'ceiling'),

@@ -4,6 +4,7 @@ import {
   judgeLimit,
   type LimitReason,
   limitParams,
+  type MeasuredResidual,
 } from '../cure/index.ts';
 import type { Params, StageId, Verdict } from '../findings/index.ts';
 import {
@@ -51,9 +52,10 @@ export function judgeMuscle(
   ruleSet: WholeMuscleRuleSet | null,
   kind: WholeMuscleKind,
   amounts: CureAmounts,
+  measured: MeasuredResidual | null = null,
 ): JudgedMuscle {
   if (ruleSet === null || kind.product === null) return { ceilings: [], floors: [] };
-  const judged = wholeMuscleLimits(ruleSet, kind).map((limit) => judgeLimit(limit, amounts));
+  const judged = wholeMuscleLimits(ruleSet, kind).map((limit) => judgeLimit(limit, amounts, measured));
   return {
     ceilings: judged.filter(({ limit }) => limit.role === 'ceiling'),
     floors: judged.filter(({ limit }) => limit.role !== 'ceiling'),

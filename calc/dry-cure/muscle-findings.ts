@@ -30,6 +30,7 @@ export type MuscleFindingCode =
   | 'other-sources-over-ceiling'
   | 'strength-below-target'
   | 'over-limit'
+  | 'residual-over-limit'
   | 'gross-error'
   | 'above-every-ceiling'
   | 'below-floor'
@@ -144,8 +145,8 @@ export function limitFindings<Subject extends StageId>(
   const found: MuscleFinding<Subject>[] = judged.ceilings
     .filter(({ state }) => state === 'fail')
     .map((one) => ({
-      ...tell(subject, 'over-limit', 'stop', {
-        field,
+      ...tell(subject, one.limit.kind === 'residual' ? 'residual-over-limit' : 'over-limit', 'stop', {
+        field: one.limit.kind === 'residual' ? 'cure.residual.found' : field,
         params: { ...params, ...limitParams(one) },
         caution: CEILING,
       }),

@@ -1,7 +1,9 @@
 import {
   type CureSlice,
+  type MeasuredResidual,
   nitriteIonFromSodiumNitrite,
   nitritePpm,
+  readResidual,
   type Span,
   weighingErrorFraction,
 } from '../cure/index.ts';
@@ -38,6 +40,7 @@ interface Recipe {
   readonly nitriteTargetPpm: number | null;
   readonly lossFraction: number | null;
   readonly ceilingPpmMeat: number | null;
+  readonly measured: MeasuredResidual | null;
 }
 
 /**
@@ -99,6 +102,7 @@ function readRecipe(slice: DryCureSlice, cure: CureSlice): Recipe {
     nitriteTargetPpm: entryValue('ppm', slice.nitriteTarget),
     lossFraction: entryValue('fraction', slice.lossTarget),
     ceilingPpmMeat: ceilingOnMeat(limits, (saltFraction ?? 0) + (sugarFraction ?? 0)),
+    measured: readResidual(cure.residual),
   };
 }
 
@@ -147,7 +151,7 @@ function pieceValues(piece: DryCurePiece, recipe: Recipe): PieceValues {
   const isNone = recipe.nitriteTargetPpm === 0 && (inUse.curingSaltG ?? 0) === 0;
   const judged =
     isControlled || isNone
-      ? judgeMuscle(ruleSet, kind, wholeMuscleAmounts(massesOf(base, !isNone), pack))
+      ? judgeMuscle(ruleSet, kind, wholeMuscleAmounts(massesOf(base, !isNone), pack), recipe.measured)
       : { ceilings: [], floors: [] };
   return { ...base, ...judged };
 }

@@ -3,6 +3,7 @@ import { FindingList } from '../parts/finding-list.tsx';
 import { VerdictLine } from '../parts/verdict-line.tsx';
 import { useShared } from '../state/use-shared.ts';
 import { ownMuscleFields } from '../whole-muscle/pack-and-people.tsx';
+import { ResidualFields } from '../whole-muscle/residual-fields.tsx';
 import { ownFields } from './brine-fields.tsx';
 import { $brine } from './computed.ts';
 
@@ -20,6 +21,7 @@ export function Verdicts() {
                 <VerdictLine key={`${verdict.id}-${index}`} verdict={verdict} />
               ))}
             </div>
+            <ResidualFields findings={findings} />
             <FindingList findings={findings.filter(({ field = '' }) => !own.includes(field))} />
           </>
         );

@@ -2,6 +2,7 @@ import { Computed } from '../parts/computed.tsx';
 import { FindingList } from '../parts/finding-list.tsx';
 import { VerdictLine } from '../parts/verdict-line.tsx';
 import { useShared } from '../state/use-shared.ts';
+import { ResidualFields } from '../whole-muscle/residual-fields.tsx';
 import { $dryCure } from './computed.ts';
 import { OWN_FIELDS } from './cure-fields.tsx';
 
@@ -17,6 +18,7 @@ export function Verdicts() {
               <VerdictLine key={`${verdict.id}-${verdict.subjectId}-${verdict.basis}`} verdict={verdict} />
             ))}
           </div>
+          <ResidualFields findings={findings} />
           <FindingList
             findings={findings.filter(
               ({ field = '' }) => !OWN_FIELDS.includes(field) && !field.startsWith('dryCure.pieces.'),

@@ -15,6 +15,7 @@ export const OWN_FIELDS: readonly string[] = [
   'cure.scaleReadability',
   'cure.weighedBy',
   'cure.checkedBy',
+  'cure.residual.found',
   'formula.saltTarget',
 ];
 

@@ -34,7 +34,9 @@ export function TwoPeople({ findings }: { findings: readonly Finding[] }) {
 /** Fields of rule, pack and people that show their own findings. */
 export function ownMuscleFields(slice: MuscleSlice): readonly string[] {
   return [
-    ...['ruleSetId', 'scaleReadability', 'weighedBy', 'checkedBy'].map((key) => `cure.${key}`),
+    ...['ruleSetId', 'scaleReadability', 'weighedBy', 'checkedBy', 'residual.found'].map(
+      (key) => `cure.${key}`,
+    ),
     ...['product', 'finish', 'pack.strength.nitrite', 'pack.strength.nitrate'].map(
       (key) => `${slice}.${key}`,
     ),

@@ -91,6 +91,26 @@ export const cureWords = {
     title: 'How much is left can only be measured.',
     body: `${has(p, 'highestPpm') ? `If none were used up it would be ${figure(p, 'highestPpm')}. ` : ''}${limit(p)} Cooking and keeping use nitrite up, but not by a figure anyone can promise: have a laboratory measure it.`,
   }),
+  'cure.residual-measured-within': (p) => ({
+    title: `Within the limit by a laboratory: ${figure(p, 'ppm')}.`,
+    body: `${limit(p)} It speaks for the sample that was taken.`,
+  }),
+  'cure.residual-over': (p) => ({
+    title: `Over the limit by a laboratory: ${figure(p, 'ppm')}.`,
+    body: `${limit(p)} Hold all of it.`,
+  }),
+  'cure.residual-figure-incomplete': () => ({
+    title: 'The laboratory’s figure cannot be read yet.',
+    body: 'Write it in mg/kg, and say what it counts: sodium nitrite, nitrite ion, or nitrite and nitrate together.',
+  }),
+  'cure.residual-nitrate-not-measured': (p) => ({
+    title: 'The laboratory counted nitrite alone; this limit counts nitrate with it.',
+    body: `${limit(p)} Some nitrite turns into nitrate in the meat. Ask for both together, as sodium nitrite.`,
+  }),
+  'cure.residual-nitrate-counted-in': (p) => ({
+    title: 'The laboratory counted nitrate in; this limit is on nitrite alone.',
+    body: `${limit(p)} Ask for nitrite by itself.`,
+  }),
   'cure.no-rule-set': () => ({
     title: 'No rule set is chosen.',
     body: 'Choose the one your authority enforces. Limits differ by country and are never blended.',
@@ -109,6 +129,10 @@ export const cureWords = {
   'cure.over-limit': (p) => ({
     title: `Stop: ${figure(p, 'ppm')}. The limit is ${p.limitPrinted}.`,
     body: 'Do not mix, cook or taste it. More than the limit makes nothing safer. Weigh less, or make the batch larger.',
+  }),
+  'cure.residual-over-limit': (p) => ({
+    title: `Stop: a laboratory found ${figure(p, 'ppm')}. The limit is ${p.limitPrinted}.`,
+    body: 'Hold all of it. Neither serve nor sell it, and tell whoever answers for food safety.',
   }),
   'cure.above-every-ceiling': (p) => ({
     title: `Stop: ${number(p, 'ppm', 0)} mg/kg of sodium nitrite.`,

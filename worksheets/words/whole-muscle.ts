@@ -87,6 +87,26 @@ const SHARED: Readonly<Record<Code, Say>> = {
     title: 'How much is left can only be measured.',
     body: `${has(p, 'highestPpm') ? `If none were used up it would be ${figure(p, 'highestPpm')}. ` : ''}${limit(p)} Have a laboratory measure it.`,
   }),
+  'residual-measured-within': (p) => ({
+    title: `Within the limit by a laboratory: ${figure(p, 'ppm')}.`,
+    body: `${limit(p)} It speaks for the sample that was taken.`,
+  }),
+  'residual-over': (p) => ({
+    title: `Over the limit by a laboratory: ${figure(p, 'ppm')}.`,
+    body: `${limit(p)} Hold all of it.`,
+  }),
+  'residual-figure-incomplete': () => ({
+    title: 'The laboratory’s figure cannot be read yet.',
+    body: 'Write it in mg/kg, and say what it counts: sodium nitrite, nitrite ion, or nitrite and nitrate together.',
+  }),
+  'residual-nitrate-not-measured': (p) => ({
+    title: 'The laboratory counted nitrite alone; this limit counts nitrate with it.',
+    body: `${limit(p)} Some nitrite turns into nitrate in the meat. Ask for both together, as sodium nitrite.`,
+  }),
+  'residual-nitrate-counted-in': (p) => ({
+    title: 'The laboratory counted nitrate in; this limit is on nitrite alone.',
+    body: `${limit(p)} Ask for nitrite by itself.`,
+  }),
   'no-rule-set': () => ({
     title: 'No rule set is chosen.',
     body: 'Choose the one your authority enforces. Limits differ by country and are never blended.',
@@ -164,6 +184,10 @@ const SHARED: Readonly<Record<Code, Say>> = {
   'over-limit': (p) => ({
     title: `Stop: ${piece(p)}${figure(p, 'ppm')}. The limit is ${p.limitPrinted}.`,
     body: 'Do not use it. More than the limit makes nothing safer. Weigh less, or take more meat.',
+  }),
+  'residual-over-limit': (p) => ({
+    title: `Stop: a laboratory found ${figure(p, 'ppm')}. The limit is ${p.limitPrinted}.`,
+    body: 'Hold all of it. Neither serve nor sell it, and tell whoever answers for food safety.',
   }),
   'gross-error': (p) => ({
     title: `Stop: ${piece(p)}${number(p, 'ppm', 0)} mg/kg of sodium nitrite. This can poison.`,

@@ -6,6 +6,7 @@ import { brine } from './brine.ts';
 import { casings } from './casings.ts';
 import { chillBudget } from './chill-budget.ts';
 import { crust } from './crust.ts';
+import { residualNitrite } from './cure.ts';
 import { dryCure } from './dry-cure.ts';
 import { drying } from './drying.ts';
 import { gelee } from './gelee.ts';
@@ -113,6 +114,7 @@ export const batchSchema = v.strictObject({
     scaleReadability: entry,
     weighedBy: text,
     checkedBy: text,
+    residual: v.exactOptional(residualNitrite),
   }),
   mould: v.strictObject({ moulds: list(mould), density: entry }),
   process: v.strictObject({

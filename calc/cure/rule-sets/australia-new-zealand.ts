@@ -1,15 +1,6 @@
 import { SOURCES } from '../../sources/index.ts';
-import type { CureLimit, CureRuleSet } from './limit.ts';
-
-const inTheFood = {
-  substance: 'nitrite',
-  kind: 'residual',
-  role: 'ceiling',
-  expressedAs: 'nitrite-and-nitrate-as-sodium-nitrite',
-  basis: 'finished',
-  source: 'anz-schedule-15',
-  mark: 'memory',
-} as const satisfies Partial<CureLimit>;
+import type { CureRuleSet } from './limit.ts';
+import { SHARED_ROWS } from './shared-rows.ts';
 
 /** What may be left in the food, nitrite and nitrate together as sodium nitrite. No limit on what is put in. */
 export const AUSTRALIA_NEW_ZEALAND: CureRuleSet = {
@@ -22,9 +13,9 @@ export const AUSTRALIA_NEW_ZEALAND: CureRuleSet = {
   sources: ['anz-schedule-15'],
   mark: 'memory',
   limits: [
-    { ...inTheFood, id: 'anz-nitrite-in-food', heating: 'heat-treated', valuePpm: 125, printed: '125' },
+    { ...SHARED_ROWS.anzLeft, id: 'anz-nitrite-in-food', heating: 'heat-treated' },
     {
-      ...inTheFood,
+      ...SHARED_ROWS.anzLeft,
       id: 'anz-nitrite-in-food-sterilised',
       heating: 'sterilised',
       valuePpm: 50,

@@ -1,16 +1,6 @@
 import { SOURCES } from '../../sources/index.ts';
-import type { CureLimit, CureRuleSet } from './limit.ts';
-
-/** Counted on the whole raw batch, before smoking, cooking or fermentation. */
-const onRawBatch = {
-  substance: 'nitrite',
-  kind: 'ingoing',
-  heating: 'any',
-  expressedAs: 'nitrite-and-nitrate-salts',
-  basis: 'total',
-  source: 'ca-cured-meat',
-  mark: 'confirmed',
-} as const satisfies Partial<CureLimit>;
+import type { CureRuleSet } from './limit.ts';
+import { SHARED_ROWS } from './shared-rows.ts';
 
 /** Nitrite and nitrate together, each weighed as its salt. */
 export const CANADA_FEDERAL: CureRuleSet = {
@@ -23,14 +13,7 @@ export const CANADA_FEDERAL: CureRuleSet = {
   sources: ['ca-cured-meat'],
   mark: 'confirmed',
   limits: [
-    {
-      ...onRawBatch,
-      id: 'canada-nitrite-ingoing',
-      role: 'ceiling',
-      valuePpm: 200,
-      printed: '200',
-      asWritten: '0.32 oz to 100 lb',
-    },
-    { ...onRawBatch, id: 'canada-called-cured', role: 'naming-floor', valuePpm: 100, printed: '100' },
+    { ...SHARED_ROWS.canadaPutIn, id: 'canada-nitrite-ingoing', heating: 'any' },
+    { ...SHARED_ROWS.canadaCalledCured, id: 'canada-called-cured', heating: 'any' },
   ],
 };

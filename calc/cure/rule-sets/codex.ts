@@ -1,5 +1,6 @@
 import { SOURCES } from '../../sources/index.ts';
 import type { CureRuleSet } from './limit.ts';
+import { CODEX_LEFT } from './shared-rows.ts';
 
 /** A standard for trade between countries: what may be left in the food, as nitrite ion. */
 export const CODEX: CureRuleSet = {
@@ -13,15 +14,9 @@ export const CODEX: CureRuleSet = {
   mark: 'memory',
   limits: [
     {
+      ...CODEX_LEFT,
       id: 'codex-nitrite-residual',
-      substance: 'nitrite',
-      kind: 'residual',
-      role: 'ceiling',
       heating: 'any',
-      valuePpm: 80,
-      printed: '80',
-      expressedAs: 'nitrite-ion',
-      basis: 'finished',
       source: 'codex-stan-192',
       mark: 'memory',
     },

@@ -1,16 +1,8 @@
 import { SOURCES } from '../../sources/index.ts';
-import type { CureLimit, CureReference, CureRuleSet } from './limit.ts';
+import type { CureReference, CureRuleSet } from './limit.ts';
+import { SHARED_ROWS } from './shared-rows.ts';
 
-const asIon = {
-  substance: 'nitrite',
-  role: 'ceiling',
-  expressedAs: 'nitrite-ion',
-  source: 'eu-2023-2108',
-  mark: 'memory',
-} as const satisfies Partial<CureLimit>;
-
-const ingoing = { ...asIon, kind: 'ingoing', basis: 'total' } as const;
-const residual = { ...asIon, kind: 'residual', basis: 'finished' } as const;
+const { euPutIn, euLeft } = SHARED_ROWS;
 
 /** Trade undertaking of France for pâtés and rillettes, mg/kg of sodium nitrite. */
 const undertaking = {
@@ -31,10 +23,10 @@ export const EUROPEAN_UNION: CureRuleSet = {
   mark: 'memory',
   appliesFrom: '2025-10-09',
   limits: [
-    { ...ingoing, id: 'eu-nitrite-added', heating: 'heat-treated', valuePpm: 80, printed: '80' },
-    { ...residual, id: 'eu-nitrite-residual', heating: 'heat-treated', valuePpm: 45, printed: '45' },
-    { ...ingoing, id: 'eu-nitrite-added-sterilised', heating: 'sterilised', valuePpm: 55, printed: '55' },
-    { ...residual, id: 'eu-nitrite-residual-sterilised', heating: 'sterilised', valuePpm: 25, printed: '25' },
+    { ...euPutIn, id: 'eu-nitrite-added', heating: 'heat-treated' },
+    { ...euLeft, id: 'eu-nitrite-residual', heating: 'heat-treated' },
+    { ...euPutIn, id: 'eu-nitrite-added-sterilised', heating: 'sterilised', valuePpm: 55, printed: '55' },
+    { ...euLeft, id: 'eu-nitrite-residual-sterilised', heating: 'sterilised', valuePpm: 25, printed: '25' },
   ],
   references: [
     { ...undertaking, id: 'fr-pate-code-of-usage', valuePpm: 120 },

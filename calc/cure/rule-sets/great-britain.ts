@@ -1,15 +1,6 @@
 import { SOURCES } from '../../sources/index.ts';
-import type { CureLimit, CureRuleSet } from './limit.ts';
-
-const added = {
-  substance: 'nitrite',
-  kind: 'ingoing',
-  role: 'ceiling',
-  expressedAs: 'sodium-nitrite',
-  basis: 'total',
-  source: 'gb-1333-2008',
-  mark: 'confirmed',
-} as const satisfies Partial<CureLimit>;
+import type { CureRuleSet } from './limit.ts';
+import { SHARED_ROWS } from './shared-rows.ts';
 
 /** Amount added to the product, as sodium nitrite. Traditional cures have residual limits of their own and are not mixed forcemeats. */
 export const GREAT_BRITAIN: CureRuleSet = {
@@ -22,7 +13,13 @@ export const GREAT_BRITAIN: CureRuleSet = {
   sources: ['gb-1333-2008'],
   mark: 'confirmed',
   limits: [
-    { ...added, id: 'gb-nitrite-added', heating: 'heat-treated', valuePpm: 150, printed: '150' },
-    { ...added, id: 'gb-nitrite-added-sterilised', heating: 'sterilised', valuePpm: 100, printed: '100' },
+    { ...SHARED_ROWS.gbPutIn, id: 'gb-nitrite-added', heating: 'heat-treated' },
+    {
+      ...SHARED_ROWS.gbPutIn,
+      id: 'gb-nitrite-added-sterilised',
+      heating: 'sterilised',
+      valuePpm: 100,
+      printed: '100',
+    },
   ],
 };

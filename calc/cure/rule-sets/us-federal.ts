@@ -1,5 +1,6 @@
 import { SOURCES } from '../../sources/index.ts';
 import type { CureRuleSet } from './limit.ts';
+import { SHARED_ROWS } from './shared-rows.ts';
 
 const OUNCES_PER_HUNDREDWEIGHT = 1600;
 const MG_PER_KG = 1e6;
@@ -29,19 +30,7 @@ export const US_FEDERAL: CureRuleSet = {
       mark: 'confirmed',
       asWritten: '¼ oz to 100 lb of meat, meat by-product or poultry',
     },
-    {
-      id: 'us-nitrite-finished',
-      substance: 'nitrite',
-      kind: 'residual',
-      role: 'ceiling',
-      heating: 'any',
-      valuePpm: 200,
-      printed: '200',
-      expressedAs: 'nitrite-and-nitrate-as-sodium-nitrite',
-      basis: 'finished',
-      source: 'us-9-cfr-424-21-c',
-      mark: 'confirmed',
-    },
+    { ...SHARED_ROWS.usLeft, id: 'us-nitrite-finished', heating: 'any' },
     {
       id: 'us-accelerator',
       substance: 'accelerator',
@@ -56,18 +45,6 @@ export const US_FEDERAL: CureRuleSet = {
       mark: 'confirmed',
       asWritten: '⅞ oz to 100 lb',
     },
-    {
-      id: 'us-nitrite-keep-refrigerated',
-      substance: 'nitrite',
-      kind: 'ingoing',
-      role: 'policy-floor',
-      heating: 'any',
-      valuePpm: 120,
-      printed: '120',
-      expressedAs: 'sodium-nitrite',
-      basis: 'meat-block',
-      source: 'us-fsis-7620-3',
-      mark: 'confirmed',
-    },
+    { ...SHARED_ROWS.usKeepRefrigerated, id: 'us-nitrite-keep-refrigerated', heating: 'any' },
   ],
 };

@@ -1,20 +1,9 @@
+import { SHARED_ROWS } from '../../cure/index.ts';
 import { SOURCES } from '../../sources/index.ts';
 import type { WholeMuscleLimit, WholeMuscleRuleSet } from './limit.ts';
 
-const base = {
-  substance: 'nitrite',
-  role: 'ceiling',
-  heating: 'any',
-} as const satisfies Partial<WholeMuscleLimit>;
-
-const canada = {
-  ...base,
-  kind: 'ingoing',
-  expressedAs: 'nitrite-and-nitrate-salts',
-  basis: 'total',
-  source: 'ca-cured-meat',
-  mark: 'confirmed',
-} as const satisfies Partial<WholeMuscleLimit>;
+const heating = 'any';
+const { canadaPutIn, canadaCalledCured, gbPutIn, anzLeft } = SHARED_ROWS;
 
 /** Nitrite and nitrate together, each as its salt, on the whole raw batch. */
 export const CANADA_FEDERAL: WholeMuscleRuleSet = {
@@ -27,21 +16,24 @@ export const CANADA_FEDERAL: WholeMuscleRuleSet = {
   sources: ['ca-cured-meat'],
   mark: 'confirmed',
   limits: [
-    { ...canada, id: 'canada-side-bacon', products: ['bacon'], valuePpm: 120, printed: '120' },
     {
-      ...canada,
-      id: 'canada-cured-muscle',
-      products: ['ham', 'other'],
-      valuePpm: 200,
-      printed: '200',
-      asWritten: '0.32 oz to 100 lb',
+      ...canadaCalledCured,
+      role: 'ceiling',
+      id: 'canada-side-bacon',
+      heating,
+      products: ['bacon'],
+      valuePpm: 120,
+      printed: '120',
     },
-    { ...canada, id: 'canada-called-cured', role: 'naming-floor', valuePpm: 100, printed: '100' },
+    { ...canadaPutIn, id: 'canada-cured-muscle', heating, products: ['ham', 'other'] },
+    { ...canadaCalledCured, id: 'canada-called-cured', heating },
   ],
 };
 
 const gbResidual = {
-  ...base,
+  substance: 'nitrite',
+  role: 'ceiling',
+  heating,
   kind: 'residual',
   traditional: true,
   expressedAs: 'sodium-nitrite',
@@ -61,18 +53,7 @@ export const GREAT_BRITAIN: WholeMuscleRuleSet = {
   sources: ['gb-1333-2008', 'gb-traditional-cures'],
   mark: 'confirmed',
   limits: [
-    {
-      ...base,
-      id: 'gb-nitrite-added',
-      kind: 'ingoing',
-      traditional: false,
-      valuePpm: 150,
-      printed: '150',
-      expressedAs: 'sodium-nitrite',
-      basis: 'total',
-      source: 'gb-1333-2008',
-      mark: 'confirmed',
-    },
+    { ...gbPutIn, id: 'gb-nitrite-added', heating, traditional: false },
     { ...gbResidual, id: 'gb-traditional-bacon', products: ['bacon'], valuePpm: 175, printed: '175' },
     { ...gbResidual, id: 'gb-traditional-ham', products: ['ham'], valuePpm: 100, printed: '100' },
   ],
@@ -88,17 +69,5 @@ export const AUSTRALIA_NEW_ZEALAND: WholeMuscleRuleSet = {
   reviewed: SOURCES['anz-schedule-15'].reviewed,
   sources: ['anz-schedule-15'],
   mark: 'memory',
-  limits: [
-    {
-      ...base,
-      id: 'anz-nitrite-in-cured-meat',
-      kind: 'residual',
-      valuePpm: 125,
-      printed: '125',
-      expressedAs: 'nitrite-and-nitrate-as-sodium-nitrite',
-      basis: 'finished',
-      source: 'anz-schedule-15',
-      mark: 'memory',
-    },
-  ],
+  limits: [{ ...anzLeft, id: 'anz-nitrite-in-cured-meat', heating }],
 };

@@ -1,19 +1,6 @@
+import { CODEX_LEFT, SHARED_ROWS } from '../../cure/index.ts';
 import { SOURCES } from '../../sources/index.ts';
-import type { WholeMuscleLimit, WholeMuscleRuleSet } from './limit.ts';
-
-const asIon = {
-  substance: 'nitrite',
-  role: 'ceiling',
-  heating: 'any',
-  expressedAs: 'nitrite-ion',
-} as const satisfies Partial<WholeMuscleLimit>;
-
-const european = {
-  ...asIon,
-  traditional: false,
-  source: 'eu-2023-2108',
-  mark: 'memory',
-} as const satisfies Partial<WholeMuscleLimit>;
+import type { WholeMuscleRuleSet } from './limit.ts';
 
 /**
  * Figures are nitrite ion. Traditional cures keep limits of their own, product by product; those
@@ -30,15 +17,8 @@ export const EUROPEAN_UNION: WholeMuscleRuleSet = {
   mark: 'memory',
   appliesFrom: '2025-10-09',
   limits: [
-    { ...european, id: 'eu-muscle-added', kind: 'ingoing', basis: 'total', valuePpm: 80, printed: '80' },
-    {
-      ...european,
-      id: 'eu-muscle-residual',
-      kind: 'residual',
-      basis: 'finished',
-      valuePpm: 45,
-      printed: '45',
-    },
+    { ...SHARED_ROWS.euPutIn, id: 'eu-muscle-added', heating: 'any', traditional: false },
+    { ...SHARED_ROWS.euLeft, id: 'eu-muscle-residual', heating: 'any', traditional: false },
   ],
   references: [
     ['fr-ham-code-of-usage', 120],
@@ -65,13 +45,10 @@ export const CODEX: WholeMuscleRuleSet = {
   mark: 'confirmed',
   limits: [
     {
-      ...asIon,
+      ...CODEX_LEFT,
       id: 'codex-whole-pieces-residual',
-      kind: 'residual',
+      heating: 'any',
       finishes: ['cooked'],
-      valuePpm: 80,
-      printed: '80',
-      basis: 'finished',
       source: 'codex-stan-192-08-2-2',
       mark: 'confirmed',
     },

@@ -1,3 +1,4 @@
+import { SHARED_ROWS } from '../../cure/index.ts';
 import { SOURCES } from '../../sources/index.ts';
 import type { WholeMuscleLimit, WholeMuscleRuleSet } from './limit.ts';
 
@@ -76,26 +77,13 @@ export const US_FEDERAL: WholeMuscleRuleSet = {
       source: 'us-9-cfr-424-22-b',
       asWritten: 'a level, not a ceiling only: 120, with 550 of ascorbate or erythorbate',
     },
+    { ...SHARED_ROWS.usLeft, id: 'us-nitrite-finished', heating: 'any', products: ['ham', 'other'] },
     {
-      ...onMeat,
-      id: 'us-nitrite-finished',
-      products: ['ham', 'other'],
-      kind: 'residual',
-      valuePpm: 200,
-      printed: '200',
-      expressedAs: 'nitrite-and-nitrate-as-sodium-nitrite',
-      basis: 'finished',
-      source: 'us-9-cfr-424-21-c',
-    },
-    {
-      ...onMeat,
+      ...SHARED_ROWS.usKeepRefrigerated,
       id: 'us-nitrite-keep-refrigerated',
+      heating: 'any',
       products: ['ham', 'other'],
       finishes: ['cooked'],
-      role: 'policy-floor',
-      valuePpm: 120,
-      printed: '120',
-      source: 'us-fsis-7620-3',
     },
   ],
 };

@@ -64,6 +64,14 @@ describe('words of salt and cure', () => {
     cureSlice({ nitriteTarget: enteredEntry('155', 'ppm'), checkedBy: '' }),
     cureSlice({ scaleReadability: enteredEntry('1', 'g') }),
     cureSlice({ scaleReadability: blankEntry('g') }),
+    ...(
+      [
+        ['12', 'sodium-nitrite'],
+        ['900', 'sodium-nitrite'],
+        ['900', 'nitrite-and-nitrate-as-sodium-nitrite'],
+        ['12', null],
+      ] as const
+    ).map(([found, as]) => cureSlice({ residual: { found: enteredEntry(found, 'ppm'), as, report: '' } })),
   ];
 
   const said = formulas.flatMap((formula) =>

@@ -57,12 +57,21 @@ const RULE_SETS = [
   'moon',
   null,
 ];
+const LABORATORY = (
+  [
+    ['12', 'sodium-nitrite'],
+    ['900', 'sodium-nitrite'],
+    ['900', 'nitrite-and-nitrate-as-sodium-nitrite'],
+    ['12', null],
+  ] as const
+).map(([found, as]) => ({ found: ppm(found), as, report: '' }));
 const CURES = [
   {},
   { checkedBy: 'a' },
   { checkedBy: '' },
   { scaleReadability: grams('2') },
   { scaleReadability: blankEntry('g') },
+  ...LABORATORY.map((residual) => ({ residual })),
 ];
 const PACKS = [pack(), pack('', ''), pack('0.05'), pack('30'), pack('6.25', '4'), pack('0.5')];
 
