@@ -7,15 +7,15 @@ import type { LabelSlice } from './slice.ts';
 import type { LabelContext, LabelValues } from './values.ts';
 
 /** Most days a food sealed without air is kept at 3 to 8 °C with no other hurdle: Food Standards Agency, December 2020. */
-const SEALED_DAYS = 10;
+export const SEALED_DAYS = 10;
 /** Days with the day of the cook, at 5 °C or colder: United States Food Code 3-501.17. */
-const FOOD_CODE_DAYS = 7;
+export const FOOD_CODE_DAYS = 7;
 /** Salt on water that stands in for time: Food Standards Agency, December 2020. */
-const HURDLE_SALT = 0.035;
+export const HURDLE_SALT = 0.035;
 /** Colder is asked of this trade. Common practice, no source; the law of your place may allow more. */
 const WARM_C = 5;
 /** Added water above which the name says so: Regulation (EU) No 1169/2011, Annex VI part A, from memory. */
-const ADDED_WATER = 0.05;
+export const ADDED_WATER = 0.05;
 const SEALED: readonly string[] = ['vacuum', 'modified-air', 'jar'];
 
 type Tell = (finding: Omit<LabelFinding, 'stage' | 'params'> & { params?: Params }) => void;

@@ -1,4 +1,22 @@
+import { PANADE_C, PANADE_SHARE, PIECE_MOST_MM } from '@larderwright/calc/binder';
+import { END_MIX_LIMIT_C, RECHILL_C } from '@larderwright/calc/chill-budget';
+import { WATER_DIFFERENCE } from '@larderwright/calc/mould';
+import { AROMATICS_SHARE, TASTE_ABOVE } from '@larderwright/calc/plan';
+import { LEAST_SPICE_STEPS } from '@larderwright/calc/seasoning';
+import { UNACCOUNTED_LIMIT } from '@larderwright/calc/yield';
 import type { Figure } from './figure.ts';
+import {
+  blendDose,
+  familyHas,
+  familyPart,
+  ofFraction,
+  ofRange,
+  spiceCeiling,
+  spiceRange,
+} from './from-calc.ts';
+
+/** The step of the scale most kitchens have, g. */
+const SCALE_STEP_G = 0.1;
 
 /** Rooms, deliveries, trim: from the door to the cut meat. */
 const receiving = {
@@ -29,7 +47,7 @@ const receiving = {
   'yield-rabbit': { value: [45, 55], unit: '%', mark: 'common-practice' },
   'yield-chicken': { value: [48, 55], unit: '%', mark: 'common-practice' },
   'yield-venison': { value: [60, 70], unit: '%', mark: 'common-practice' },
-  'balance-gap': { value: 2, unit: '%', bound: 'at-most', mark: 'common-practice' },
+  'balance-gap': ofFraction(UNACCOUNTED_LIMIT, { bound: 'at-most' }),
   'trial-bought': { value: 5, unit: 'kg', mark: 'derived' },
   'trial-lean': { value: 3.25, unit: 'kg', mark: 'derived' },
   'trial-fat': { value: 0.8, unit: 'kg', mark: 'derived' },
@@ -64,8 +82,8 @@ const science = {
   'fat-in-backfat': { value: 88, unit: '%', mark: 'memory', source: 'forcemeat-textbooks' },
   'fat-in-belly': { value: [35, 55], unit: '%', mark: 'memory', source: 'forcemeat-textbooks' },
   'liver-eats-cure': { value: [15, 20], unit: '%', bound: 'above', mark: 'common-practice' },
-  'salt-fish': { value: [1, 1.3], unit: '%', mark: 'common-practice' },
-  'salt-mousseline': { value: [1.2, 1.5], unit: '%', mark: 'common-practice' },
+  'salt-fish': familyHas('fish-mousseline', 'salt'),
+  'salt-mousseline': familyHas('meat-mousseline', 'salt'),
   'salt-of-bacon': { value: 3, unit: '%', mark: 'common-practice' },
   'salt-of-ham': { value: 2.1, unit: '%', mark: 'common-practice' },
   'salt-of-anchovy': { value: [12, 15], unit: '%', mark: 'common-practice' },
@@ -87,19 +105,24 @@ const science = {
 /** Spice doses, marinades, panades, garnish. */
 const flavour = {
   'cold-aroma': { value: [10, 20], unit: '%', mark: 'common-practice' },
-  'blend-dose': { value: [2, 4], unit: 'g/kg', mark: 'common-practice' },
-  'dose-sweet': { value: [0.8, 1.5], unit: 'g/kg', mark: 'common-practice' },
-  'dose-pale': { value: [1, 2], unit: 'g/kg', mark: 'common-practice' },
-  'dose-game': { value: [4, 6], unit: 'g/kg', mark: 'common-practice' },
-  'dose-liver': { value: [3, 5], unit: 'g/kg', mark: 'common-practice' },
-  'clove-ceiling': { value: 0.35, unit: 'g/kg', bound: 'at-most', mark: 'common-practice' },
-  'nutmeg-ceiling': { value: 1.2, unit: 'g/kg', bound: 'at-most', mark: 'common-practice' },
-  'bay-ceiling': { value: 0.5, unit: 'g/kg', bound: 'at-most', mark: 'common-practice' },
-  'juniper-ceiling': { value: 3, unit: 'g/kg', bound: 'at-most', mark: 'common-practice' },
-  'pepper-range': { value: [1.5, 2.5], unit: 'g/kg', mark: 'common-practice' },
-  'spice-scale-from': { value: 5, unit: 'times', mark: 'common-practice' },
-  'spice-scale-share': { value: [85, 95], unit: '%', mark: 'common-practice' },
-  'spice-fine-below': { value: 0.5, unit: 'g', bound: 'below', mark: 'common-practice' },
+  'blend-dose': blendDose('four-spice-pepper'),
+  'dose-sweet': blendDose('four-spice-sweet'),
+  'dose-pale': blendDose('pale'),
+  'dose-game': blendDose('game'),
+  'dose-liver': blendDose('liver'),
+  'clove-ceiling': spiceCeiling('clove'),
+  'nutmeg-ceiling': spiceCeiling('nutmeg'),
+  'bay-ceiling': spiceCeiling('bay'),
+  'juniper-ceiling': spiceCeiling('juniper'),
+  'pepper-range': spiceRange('black-pepper'),
+  'spice-scale-from': { value: TASTE_ABOVE, unit: 'times', mark: 'common-practice' },
+  'spice-scale-share': ofRange(AROMATICS_SHARE),
+  'spice-fine-below': {
+    value: LEAST_SPICE_STEPS * SCALE_STEP_G,
+    unit: 'g',
+    bound: 'below',
+    mark: 'common-practice',
+  },
   'fine-scale-step': { value: 0.01, unit: 'g', mark: 'common-practice' },
   'spice-life': { value: [3, 6], unit: 'months', mark: 'common-practice' },
   'blend-example-dose': { value: 3, unit: 'g/kg', mark: 'derived' },
@@ -112,16 +135,16 @@ const flavour = {
   'acid-mealy': { value: 48, unit: 'h', mark: 'common-practice' },
   'pre-salt': { value: [15, 18], unit: 'g/kg', mark: 'common-practice' },
   'spirit-loosens': { value: 3, unit: '%', bound: 'above', mark: 'common-practice' },
-  'panade-share': { value: 10, unit: '%', mark: 'common-practice' },
-  'panade-most': { value: 20, unit: '%', bound: 'at-most', mark: 'common-practice' },
-  'panade-warm': { value: 7, unit: 'C', bound: 'above', mark: 'common-practice' },
+  'panade-share': ofFraction(PANADE_SHARE.usual),
+  'panade-most': ofFraction(PANADE_SHARE.most, { bound: 'at-most' }),
+  'panade-warm': { value: PANADE_C.harm, unit: 'C', bound: 'above', mark: 'common-practice' },
   'panade-chill': { value: 2, unit: 'h', mark: 'common-practice' },
   'panade-example-meat': { value: 2.4, unit: 'kg', mark: 'derived' },
   'panade-example': { value: 240, unit: 'g', mark: 'derived' },
   'garnish-share': { value: [10, 30], unit: '%', mark: 'common-practice' },
-  'garnish-piece': { value: [6, 12], unit: 'mm', mark: 'common-practice' },
+  'garnish-piece': { value: [6, PIECE_MOST_MM], unit: 'mm', mark: 'common-practice' },
   'garnish-example-bar': { value: 60, unit: 'mm', mark: 'derived' },
-  'garnish-example-most': { value: 12, unit: 'mm', mark: 'common-practice' },
+  'garnish-example-most': { value: PIECE_MOST_MM, unit: 'mm', mark: 'common-practice' },
   'blanch-gain': { value: 2, unit: '%', bound: 'below', mark: 'common-practice' },
 } as const satisfies Record<string, Figure>;
 
@@ -129,24 +152,23 @@ const flavour = {
 const machines = {
   'machine-cold': { value: 4, unit: 'C', bound: 'at-most', mark: 'common-practice' },
   'pass-rise': { value: [2, 4], unit: 'dC', mark: 'common-practice' },
-  'grind-remove': { value: 10, unit: 'C', bound: 'above', mark: 'common-practice' },
+  'grind-remove': { value: RECHILL_C, unit: 'C', bound: 'above', mark: 'common-practice' },
   'rechill-time': { value: 30, unit: 'min', bound: 'at-most', mark: 'common-practice' },
   'plate-fine': { value: 3, unit: 'mm', mark: 'common-practice' },
   'plate-steps': { value: [3, 10], unit: 'mm', mark: 'common-practice' },
   'grind-example': { value: 8, unit: 'C', mark: 'derived' },
   'mix-time': { value: [1, 3], unit: 'min', mark: 'common-practice' },
-  'mix-end-fine': { value: 10, unit: 'C', bound: 'at-most', mark: 'common-practice' },
-  'mix-end-mousseline': { value: 8, unit: 'C', bound: 'at-most', mark: 'common-practice' },
-  'mix-aim-mousseline': { value: [4, 6], unit: 'C', mark: 'common-practice' },
-  'batter-end': {
-    value: 12,
+  'mix-end-fine': { value: END_MIX_LIMIT_C.fine, unit: 'C', bound: 'at-most', mark: 'common-practice' },
+  'mix-end-mousseline': {
+    value: END_MIX_LIMIT_C.mousseline,
     unit: 'C',
     bound: 'at-most',
-    mark: 'memory',
-    source: 'forcemeat-textbooks',
+    mark: 'common-practice',
   },
-  'batter-end-beef': { value: [15, 18], unit: 'C', mark: 'memory', source: 'forcemeat-textbooks' },
-  'batter-ice': { value: [15, 28], unit: '%', mark: 'common-practice' },
+  'mix-aim-mousseline': { value: [4, 6], unit: 'C', mark: 'common-practice' },
+  'batter-end': { value: END_MIX_LIMIT_C.emulsion, unit: 'C', bound: 'at-most', mark: 'common-practice' },
+  'batter-end-beef': { value: [END_MIX_LIMIT_C['beef-emulsion'], 18], unit: 'C', mark: 'common-practice' },
+  'batter-ice': familyPart('emulsified-sausage', 'liquid'),
   'batter-example': { value: 14, unit: 'C', mark: 'derived' },
   'ice-example': { value: 187, unit: 'g', mark: 'derived' },
   'mix-density': { value: 1.04, unit: '', mark: 'common-practice' },
@@ -160,7 +182,7 @@ const machines = {
   'film-rating': { value: 110, unit: 'C', bound: 'at-least', mark: 'common-practice' },
   'caul-soak': { value: 30, unit: 'min', mark: 'common-practice' },
   'void-cost': { value: [2, 4], unit: '%', mark: 'common-practice' },
-  'water-differs': { value: 5, unit: '%', bound: 'above', mark: 'common-practice' },
+  'water-differs': ofFraction(WATER_DIFFERENCE, { bound: 'above' }),
   'fill-wait': { value: 1, unit: 'h', mark: 'common-practice' },
   'fill-example-head': { value: 10, unit: 'mm', mark: 'derived' },
   'fill-example': { value: 1.86, unit: 'kg', mark: 'derived' },

@@ -1,4 +1,10 @@
 import type { Figure } from './figure.ts';
+import { freezing, hold } from './from-calc.ts';
+
+const HEV = hold('hev-advisory', 'hev-71C-20min');
+const FREEZE_A = freezing('trichinella-freezing-pieces', 0);
+const FREEZE_B = freezing('trichinella-freezing-pieces', 1);
+const FREEZE_C = freezing('trichinella-freezing-pieces', 2);
 
 /** Bath, core and probe. Limits themselves stand in calc/lethality and are shown by rule set. */
 export const cookFigures = {
@@ -8,16 +14,16 @@ export const cookFigures = {
   'bath-curdle': { value: 80, unit: 'C', bound: 'above', mark: 'common-practice' },
   'oven-bath': { value: [130, 160], unit: 'C', mark: 'common-practice' },
   'core-country': { value: [70, 75], unit: 'C', mark: 'common-practice' },
-  'hev-temp': { value: 71, unit: 'C', bound: 'at-least', mark: 'confirmed', source: 'hev-barnaud-2012' },
-  'hev-time': { value: 20, unit: 'min', mark: 'confirmed', source: 'hev-barnaud-2012' },
+  'hev-temp': HEV.temp,
+  'hev-time': HEV.time,
   'trichinella-cook': { value: 71, unit: 'C', bound: 'at-least', mark: 'memory', source: 'eu-2015-1375' },
-  'trichinella-freeze-a-temp': { value: -15, unit: 'C', mark: 'confirmed', source: 'us-9-cfr-318-10' },
-  'trichinella-freeze-a-time': { value: 20, unit: 'd', mark: 'confirmed', source: 'us-9-cfr-318-10' },
-  'trichinella-freeze-b-temp': { value: -23.3, unit: 'C', mark: 'confirmed', source: 'us-9-cfr-318-10' },
-  'trichinella-freeze-b-time': { value: 10, unit: 'd', mark: 'confirmed', source: 'us-9-cfr-318-10' },
-  'trichinella-freeze-c-temp': { value: -28.9, unit: 'C', mark: 'confirmed', source: 'us-9-cfr-318-10' },
-  'trichinella-freeze-c-time': { value: 6, unit: 'd', mark: 'confirmed', source: 'us-9-cfr-318-10' },
-  'trichinella-freeze-thickness': { value: 150, unit: 'mm', mark: 'confirmed', source: 'us-9-cfr-318-10' },
+  'trichinella-freeze-a-temp': FREEZE_A.temp,
+  'trichinella-freeze-a-time': FREEZE_A.time,
+  'trichinella-freeze-b-temp': FREEZE_B.temp,
+  'trichinella-freeze-b-time': FREEZE_B.time,
+  'trichinella-freeze-c-temp': FREEZE_C.temp,
+  'trichinella-freeze-c-time': FREEZE_C.time,
+  'trichinella-freeze-thickness': FREEZE_A.thickness,
   'probe-depth': { value: 5, unit: 'stem diameters', bound: 'at-least', mark: 'common-practice' },
   'log-early': { value: [10, 15], unit: 'min', mark: 'common-practice' },
   'log-late': { value: [2, 5], unit: 'min', mark: 'common-practice' },

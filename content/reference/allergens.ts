@@ -1,6 +1,7 @@
+import { ALLERGEN_CLASSES } from '@larderwright/calc/label';
 import type { Mark } from '@larderwright/calc/sources';
 
-export interface AllergenClass {
+export interface AllergenRow {
   readonly id: string;
   readonly name: string;
   /** Where it comes in, in this work. */
@@ -13,19 +14,65 @@ export interface AllergenList {
   readonly notes: readonly string[];
   readonly source: string;
   readonly mark: Mark;
-  readonly classes: readonly AllergenClass[];
+  readonly classes: readonly AllergenRow[];
 }
 
-const MILK = 'Cream, butter, milk in a panade, cheese, dried milk in a bought seasoning';
-const EGG = 'The binder, egg wash, egg white in a mousseline, clarified stock';
-const FISH = 'Fish mousseline, anchovy, fish sauce, brown table sauces, some gelatine';
-const CRUSTACEAN = 'Prawn or lobster garnish, shellfish butter and stock';
-const NUTS = 'Pistachio, hazelnut, walnut and almond garnish, nut oil';
-const PEANUT = 'Oil, bought sauces, nut mixes';
-const SOYA = 'Soy sauce, isolated protein, lecithin in release spray';
-const SESAME = 'Crackers, bread, oil, some spice mixes';
+interface InTheKitchen {
+  /** What the law adds to the name of the class. */
+  readonly adds?: string;
+  readonly hides: string;
+  /** Where the United States count less of it, or ask for more in its name. */
+  readonly usAdds?: string;
+  readonly usHides?: string;
+}
 
-/** The classes the law names. A formula's own list comes from its ingredients, not from here. */
+const CEREALS = 'Bread and flour panade, pastry, rusk';
+
+/** What this kitchen knows of each class of calc/label. */
+const KITCHEN: Readonly<Record<string, InTheKitchen>> = {
+  gluten: {
+    adds: ': wheat, rye, barley, oats',
+    hides: `${CEREALS}, beer, malt vinegar, some stock cubes`,
+    usHides: CEREALS,
+  },
+  crustaceans: { hides: 'Prawn or lobster garnish, shellfish butter and stock', usAdds: ', by its kind' },
+  eggs: { hides: 'The binder, egg wash, egg white in a mousseline, clarified stock' },
+  fish: {
+    hides: 'Fish mousseline, anchovy, fish sauce, brown table sauces, some gelatine',
+    usAdds: ', by its kind',
+  },
+  peanuts: { hides: 'Oil, bought sauces, nut mixes' },
+  soybeans: { hides: 'Soy sauce, isolated protein, lecithin in release spray' },
+  milk: {
+    adds: ', lactose included',
+    hides: 'Cream, butter, milk in a panade, cheese, dried milk in a bought seasoning',
+  },
+  nuts: {
+    adds: ': almond, hazelnut, walnut, cashew, pecan, Brazil, pistachio, macadamia',
+    hides: 'Pistachio, hazelnut, walnut and almond garnish, nut oil',
+    usAdds: ', by their kind',
+  },
+  celery: { adds: ' and celeriac', hides: 'Stock, stock cubes, celery salt, vegetable curing powders' },
+  mustard: { hides: 'Seed in a brine, prepared mustard, bought spice mixes' },
+  sesame: { adds: ' seeds', hides: 'Crackers, bread, oil, some spice mixes' },
+  sulphites: {
+    adds: ' and sulphur dioxide, above 10 mg/kg or mg/L',
+    hides: 'Wine, fortified wine, dried fruit, vinegar, some sausage mixes',
+  },
+  lupin: { hides: 'Lupin flour in bought pastry' },
+  molluscs: { hides: 'Scallop mousseline, squid, oyster sauce' },
+};
+
+const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
+
+function inKitchen(id: string): InTheKitchen {
+  const found = KITCHEN[id];
+  if (!found)
+    throw new Error(`content/reference/allergens.ts has no words for the class "${id}" of calc/label.`);
+  return found;
+}
+
+/** The classes the law names, as calc/label carries them. A formula's own list comes from its ingredients, not from here. */
 export const ALLERGEN_LISTS: readonly AllergenList[] = [
   {
     id: 'eu-uk-14',
@@ -33,38 +80,10 @@ export const ALLERGEN_LISTS: readonly AllergenList[] = [
     notes: ['Shown in the list of ingredients by bolder or other type, each time.'],
     source: 'eu-1169-2011',
     mark: 'confirmed',
-    classes: [
-      {
-        id: 'gluten',
-        name: 'Cereals with gluten: wheat, rye, barley, oats',
-        hides: 'Bread and flour panade, pastry, rusk, beer, malt vinegar, some stock cubes',
-      },
-      { id: 'crustaceans', name: 'Crustaceans', hides: CRUSTACEAN },
-      { id: 'eggs', name: 'Eggs', hides: EGG },
-      { id: 'fish', name: 'Fish', hides: FISH },
-      { id: 'peanuts', name: 'Peanuts', hides: PEANUT },
-      { id: 'soybeans', name: 'Soybeans', hides: SOYA },
-      { id: 'milk', name: 'Milk, lactose included', hides: MILK },
-      {
-        id: 'nuts',
-        name: 'Nuts: almond, hazelnut, walnut, cashew, pecan, Brazil, pistachio, macadamia',
-        hides: NUTS,
-      },
-      {
-        id: 'celery',
-        name: 'Celery and celeriac',
-        hides: 'Stock, stock cubes, celery salt, vegetable curing powders',
-      },
-      { id: 'mustard', name: 'Mustard', hides: 'Seed in a brine, prepared mustard, bought spice mixes' },
-      { id: 'sesame', name: 'Sesame seeds', hides: SESAME },
-      {
-        id: 'sulphites',
-        name: 'Sulphur dioxide and sulphites, above 10 mg/kg or mg/L',
-        hides: 'Wine, fortified wine, dried fruit, vinegar, some sausage mixes',
-      },
-      { id: 'lupin', name: 'Lupin', hides: 'Lupin flour in bought pastry' },
-      { id: 'molluscs', name: 'Molluscs', hides: 'Scallop mousseline, squid, oyster sauce' },
-    ],
+    classes: ALLERGEN_CLASSES.map(({ id, name }) => {
+      const { adds = '', hides } = inKitchen(id);
+      return { id, name: `${capital(name)}${adds}`, hides };
+    }),
   },
   {
     id: 'us-9',
@@ -74,16 +93,10 @@ export const ALLERGEN_LISTS: readonly AllergenList[] = [
     ],
     source: 'us-major-allergens',
     mark: 'memory',
-    classes: [
-      { id: 'us-milk', name: 'Milk', hides: MILK },
-      { id: 'us-egg', name: 'Eggs', hides: EGG },
-      { id: 'us-fish', name: 'Fish, by its kind', hides: FISH },
-      { id: 'us-crustacean', name: 'Crustacean shellfish, by its kind', hides: CRUSTACEAN },
-      { id: 'us-nuts', name: 'Tree nuts, by their kind', hides: NUTS },
-      { id: 'us-peanut', name: 'Peanuts', hides: PEANUT },
-      { id: 'us-wheat', name: 'Wheat', hides: 'Bread and flour panade, pastry, rusk' },
-      { id: 'us-soy', name: 'Soybeans', hides: SOYA },
-      { id: 'us-sesame', name: 'Sesame', hides: SESAME },
-    ],
+    classes: ALLERGEN_CLASSES.flatMap(({ id, us }) => {
+      if (us === null) return [];
+      const { hides, usAdds = '', usHides = hides } = inKitchen(id);
+      return [{ id: `us-${us.replaceAll(' ', '-')}`, name: `${capital(us)}${usAdds}`, hides: usHides }];
+    }),
   },
 ];

@@ -1,5 +1,5 @@
 /** One chimney to so much length, mm. Common practice, no source. */
-const LENGTH_PER_CHIMNEY_MM = { min: 100, max: 150 } as const;
+export const LENGTH_PER_CHIMNEY_MM = { min: 100, max: 150 } as const;
 /** Hole and paper funnel, mm. Common practice, no source. */
 export const CHIMNEY_MM = { holeMin: 12, holeMax: 15, funnelMin: 20, funnelMax: 30 } as const;
 

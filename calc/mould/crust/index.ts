@@ -1,4 +1,4 @@
-export { CHIMNEY_MM, type Chimneys, chimneysFor } from './chimneys.ts';
+export { CHIMNEY_MM, type Chimneys, chimneysFor, LENGTH_PER_CHIMNEY_MM } from './chimneys.ts';
 export type { Lining } from './lining-of.ts';
 export { caulG, type SlicedLining, slicedLining, slicesAcross } from './lining-pieces.ts';
 export { isCrustBegun, newCrustSlice } from './new-crust.ts';
