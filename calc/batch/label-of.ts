@@ -11,6 +11,7 @@ import {
 } from '../label/index.ts';
 import type { MouldItem } from '../mould/index.ts';
 import { compensatedSum, entryValue } from '../quantities/index.ts';
+import { carriedFoods } from './carried-foods.ts';
 import type { Batch } from './record.ts';
 
 /** Linings that are eaten. */
@@ -54,6 +55,7 @@ export function labelOf(
     finishedG: entryValue('mass', batch.product.finished),
     filledByMouldsG: filledByMouldsG(batch.mould.moulds),
     foodLining: batch.mould.moulds.some(({ liningKind }) => FOOD_LININGS.includes(liningKind)),
+    carried: carriedFoods(batch),
     firstCookAt: cook?.startedAt ?? cook?.endedAt ?? null,
     writtenUseBy: batch.product.useBy,
   });

@@ -14,6 +14,7 @@ export type LabelFindingId =
   | 'label.allergens-told'
   | 'label.allergens-open'
   | 'label.crust-not-counted'
+  | 'label.told-twice'
   | 'label.kitchen-figures'
   | 'label.small-blanks'
   | 'label.meat-limit-unknown'

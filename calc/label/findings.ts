@@ -1,4 +1,5 @@
 import type { Params } from '../findings/index.ts';
+import type { CarriedId } from './carried.ts';
 import { isLater } from './dates.ts';
 import type { LabelFinding } from './finding-ids.ts';
 import type { LabelPart } from './parts.ts';
@@ -17,6 +18,12 @@ const WARM_C = 5;
 /** Added water above which the name says so: Regulation (EU) No 1169/2011, Annex VI part A, from memory. */
 export const ADDED_WATER = 0.05;
 const SEALED: readonly string[] = ['vacuum', 'modified-air', 'jar'];
+
+/** Names under which a person may have written what the batch brings along by itself. */
+const ALIKE: Readonly<Record<CarriedId, RegExp>> = {
+  crust: /crust|past(?:ry|e)|dough/i,
+  jelly: /jelly|gel[ée]e|aspic/i,
+};
 
 type Tell = (finding: Omit<LabelFinding, 'stage' | 'params'> & { params?: Params }) => void;
 
@@ -154,6 +161,20 @@ function aboutMass(slice: LabelSlice, context: LabelContext, values: LabelValues
       params: { ingoingG, finishedG },
     });
   if (slice.loss === 'juices') tell({ id: 'label.juices-lost', severity: 'caution', field: 'label.loss' });
+  for (const { id, name, carried } of values.parts) {
+    if (carried === null) continue;
+    const twin = values.parts.find(
+      (other) =>
+        other.line === null && other.carried === null && other.massG !== 0 && ALIKE[carried].test(other.name),
+    );
+    if (twin)
+      tell({
+        id: 'label.told-twice',
+        severity: 'caution',
+        field: `label.extras.${id}`,
+        params: { name, twin: twin.name },
+      });
+  }
   if (uncounted(context, values))
     tell({
       id: 'label.crust-not-counted',
@@ -166,7 +187,8 @@ function aboutMass(slice: LabelSlice, context: LabelContext, values: LabelValues
 
 /** A crust or a lining that is eaten and stands nowhere in the list. */
 export function uncounted(context: LabelContext, values: Pick<LabelValues, 'parts'>): boolean {
-  const extras = values.parts.some(({ line }) => line === null);
+  // A jelly alone is neither crust nor lining.
+  const extras = values.parts.some(({ line, carried }) => line === null && carried !== 'jelly');
   const lining = values.parts.some(({ line }) => line?.part === 'lining');
   return !extras && (context.formula.familyId === 'en-croute' || (context.foodLining && !lining));
 }

@@ -7,6 +7,7 @@ export {
   type TextPart,
 } from './allergen-classes.ts';
 export { type AudienceFacts, type AudienceWarning, audienceWarnings } from './audience.ts';
+export type { CarriedFood, CarriedIngredient } from './carried.ts';
 export { DAILY_VALUES_1993, DAILY_VALUES_2016, type DailyValues } from './daily-values.ts';
 export { dateOfStamp, isLater, useByDate } from './dates.ts';
 export { type DeclaredFigure, declareFigure } from './declare.ts';

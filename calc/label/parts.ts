@@ -11,6 +11,7 @@ import {
 import type { Allergen, CompositionTable, Ingredient, IngredientDetails } from '../ingredients/index.ts';
 import { compensatedSum, type Entry, entryValue, readEntry } from '../quantities/index.ts';
 import { ticked } from './allergen-classes.ts';
+import type { CarriedId } from './carried.ts';
 import { meatClassOf } from './meat-class.ts';
 import type { MeatClass } from './meat-content.ts';
 import { proposedName } from './names.ts';
@@ -36,6 +37,8 @@ export interface LabelPart {
   readonly name: string;
   readonly proposed: string;
   readonly line: FormulaLine | null;
+  /** Which other worksheet of the batch it comes from; null: the formula, or typed on the label. */
+  readonly carried: CarriedId | null;
   readonly row: Ingredient | undefined;
   /** What is in the food, g: of the bowl, the part that went into the moulds. */
   readonly massG: number | null;
@@ -90,7 +93,8 @@ function allergensOf(
   };
 }
 
-function detailsOf(
+/** Details of a row; a row of the kitchen's own leans on its nearest published one. */
+export function detailsOf(
   row: Ingredient | undefined,
   table: CompositionTable,
   details: DetailsTable,
@@ -153,6 +157,7 @@ export function lineParts(slice: LabelSlice, context: PartsContext): LabelPart[]
         name: name === '' ? proposed : name,
         proposed,
         line,
+        carried: null,
         row,
         massG: mixLine.massG === null || share === null ? null : mixLine.massG * share,
         per100: perHundredOfLine(line, row, details, composition, said?.figures),
@@ -193,6 +198,7 @@ export function extraParts(extras: readonly LabelExtra[]): LabelPart[] {
         name: extra.name.trim(),
         proposed: '',
         line: null,
+        carried: null,
         row: undefined,
         massG: entryValue('mass', extra.mass),
         per100: perHundredOfExtra(

@@ -123,12 +123,13 @@ export function perHundredOfLine(
   return withTyped(row ? perHundredOfRow(row, details) : NOTHING_KNOWN, composition, figures);
 }
 
-/** What an extra holds per 100 g: only what was typed. */
+/** What an extra holds per 100 g: what was typed, over what is known of it. */
 export function perHundredOfExtra(
   composition: Pick<LineComposition, 'fat' | 'protein' | 'salt'>,
   figures: TypedFigures,
+  known: PerHundred = NOTHING_KNOWN,
 ): PerHundred {
-  return withTyped(NOTHING_KNOWN, composition, figures);
+  return withTyped(known, composition, figures);
 }
 
 /** What is neither water nor protein nor fat, share of the food. */

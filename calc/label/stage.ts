@@ -2,6 +2,7 @@ import type { MissingInput, StageResult } from '../findings/index.ts';
 import { joinAllergens } from '../ingredients/index.ts';
 import { compensatedSum, entryValue } from '../quantities/index.ts';
 import { audienceWarnings } from './audience.ts';
+import { carriedParts } from './carried.ts';
 import { useByDate } from './dates.ts';
 import type { LabelFindingId } from './finding-ids.ts';
 import { labelFindings } from './findings.ts';
@@ -72,7 +73,11 @@ function labelValues(slice: LabelSlice, context: LabelContext): LabelValues {
       details: context.details ?? NO_DETAILS,
       filledShare: filled.share,
     }),
-    ...extraParts(slice.extras),
+    ...carriedParts(context.carried, slice.extras, {
+      table: context.table,
+      details: context.details ?? NO_DETAILS,
+    }),
+    ...extraParts(slice.extras.filter(({ id }) => context.carried.every((food) => food.id !== id))),
   ];
   const ingoingG = ingoingOf(parts);
   const finishedG = slice.loss === 'nothing' ? ingoingG : context.finishedG;

@@ -1,6 +1,7 @@
 import type { FormulaSlice, FormulaValues } from '../formula/index.ts';
 import type { Allergen, CompositionTable } from '../ingredients/index.ts';
 import type { AudienceWarning } from './audience.ts';
+import type { CarriedFood } from './carried.ts';
 import type { ListedIngredient } from './ingredient-list.ts';
 import type { MeatGroup } from './meat-groups.ts';
 import type { Nutrition } from './nutrition.ts';
@@ -22,6 +23,8 @@ export interface LabelContext {
   readonly filledByMouldsG: number | null;
   /** A mould is lined with food. */
   readonly foodLining: boolean;
+  /** Crust and jelly, from their own worksheets. */
+  readonly carried: readonly CarriedFood[];
   /** When the first cook began or ended, ISO 8601. */
   readonly firstCookAt: string | null;
   /** Use-by as it stands on the batch sheet. */

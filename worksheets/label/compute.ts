@@ -9,7 +9,7 @@ import { nowIso } from '../state/clock.ts';
 import { learnWords } from '../words/index.ts';
 import { labelWords } from '../words/label.ts';
 import { labelBlocks } from './label-blocks.ts';
-import { type SoldPrices, soldPrices } from './sold-prices.ts';
+import { type Sold, soldAs } from './sold-as.ts';
 
 /** What calc makes of the label on the bench, and its card. */
 export interface LabelComputed {
@@ -18,7 +18,7 @@ export interface LabelComputed {
   readonly findings: readonly Finding[];
   readonly verdicts: readonly Verdict[];
   readonly missing: readonly MissingInput[];
-  readonly prices: SoldPrices | null;
+  readonly sold: Sold | null;
   readonly head: CardHead;
   readonly stops: readonly string[];
   readonly blocks: readonly CardBlock[];
@@ -32,17 +32,17 @@ export async function loadLabel(): Promise<(batch: Batch) => LabelComputed> {
   return (batch) => {
     const slice = batch.label ?? newLabelSlice();
     const { values, findings, verdicts, missing } = labelOf(batch, table, details);
-    const prices = soldPrices(batch);
+    const sold = soldAs(batch);
     return {
       slice,
       values,
       findings,
       verdicts,
       missing,
-      prices,
+      sold,
       head: cardHead(batch, [], nowIso()),
       stops: stopLines(verdicts, findings),
-      blocks: labelBlocks(batch, slice, values, verdicts, prices),
+      blocks: labelBlocks(batch, slice, values, verdicts, sold),
     };
   };
 }

@@ -9,6 +9,7 @@ import { addRow } from '../state/rows.ts';
 import { editAt } from '../state/store.ts';
 import { useAt, useShared } from '../state/use-shared.ts';
 import { AllergenTicks } from './allergen-ticks.tsx';
+import { CarriedFood } from './carried-food.tsx';
 import { $label } from './computed.ts';
 import { FigureBoxes } from './figure-boxes.tsx';
 
@@ -26,11 +27,17 @@ export function addExtra(): void {
 
 /** Crust, jelly, a seal: what is in the food and not in the formula. */
 export function Extras() {
-  const extras = useAt(LIST) as readonly LabelExtra[];
+  const all = useAt(LIST) as readonly LabelExtra[];
   const computed = useShared($label);
-  const findings = computed.state === 'ready' ? computed.value.findings : [];
+  const ready = computed.state === 'ready' ? computed.value : null;
+  const findings = ready?.findings ?? [];
+  const carried = ready?.values.parts.filter((part) => part.carried !== null) ?? [];
+  const extras = all.filter(({ id }) => carried.every((part) => part.id !== id));
   return (
     <>
+      {carried.map((part) => (
+        <CarriedFood key={part.id} part={part} findings={findings} />
+      ))}
       {extras.map((extra, place) => {
         const path = `${LIST}.${extra.id}`;
         const name = extra.name || `Addition ${place + 1}`;

@@ -4,6 +4,7 @@ import { ChoiceField } from '../parts/choice-field.tsx';
 import { DateField } from '../parts/date-field.tsx';
 import { at } from '../parts/finding-list.tsx';
 import { NumberField } from '../parts/number-field.tsx';
+import { gramsText } from '../parts/number-text.ts';
 import { VerdictLine } from '../parts/verdict-line.tsx';
 import { editAt } from '../state/store.ts';
 import { useAt, useShared } from '../state/use-shared.ts';
@@ -23,6 +24,7 @@ export function Keeping() {
   const of = (field: string) => at(findings, `label.${field}`);
   const verdict = ready?.verdicts.find(({ id }) => id === 'label.use-by');
   const values = ready?.values ?? null;
+  const portionG = ready?.sold?.portionG ?? null;
   return (
     <>
       <div class="fields">
@@ -95,6 +97,11 @@ export function Keeping() {
           label="Net weight of a pack"
           kind="mass"
           units={['g', 'kg', 'oz', 'lb']}
+          hint={
+            portionG === null
+              ? 'Without the wrapping; with crust and jelly, where they are eaten.'
+              : `A portion by the slicing worksheet: ${gramsText(portionG)}. Weigh the pack all the same.`
+          }
         />
       </div>
       <div class="answers">

@@ -22,7 +22,7 @@ import {
   PACK_NAMES,
 } from '../words/label-names.ts';
 import { listText, netText, quantityText, storeLine } from './label-text.ts';
-import type { SoldPrices } from './sold-prices.ts';
+import type { Sold } from './sold-as.ts';
 
 const made = (text: string | null): Filled | null => (text === null ? null : { text, flag: 'W' });
 const name = <Id extends string>(names: Readonly<Record<Id, string>>, id: Id | null) =>
@@ -110,7 +110,7 @@ export function labelBlocks(
   slice: LabelSlice,
   values: LabelValues,
   verdicts: readonly Verdict[],
-  prices: SoldPrices | null,
+  sold: Sold | null,
 ): CardBlock[] {
   const alcohol = ALCOHOL_CHOICES.find(({ value }) => value === slice.alcohol)?.label ?? null;
   return [
@@ -217,9 +217,9 @@ export function labelBlocks(
           },
         ],
         [
-          { label: 'Price of a slice', value: made(prices?.perSlice ?? null) },
-          { label: 'of a kg', value: made(prices?.perKg ?? null) },
-          { label: 'of a lb', value: made(prices?.perLb ?? null) },
+          { label: 'Price of a slice', value: made(sold?.perSlice ?? null) },
+          { label: 'of a kg', value: made(sold?.perKg ?? null) },
+          { label: 'of a lb', value: made(sold?.perLb ?? null) },
           { label: 'Label checked against the packs by', wide: true },
         ],
       ],

@@ -10,7 +10,7 @@ import { nameOfField } from './field-names.ts';
 export function Warnings() {
   const computed = useShared($label);
   if (computed.state !== 'ready') return null;
-  const { values, findings, missing, prices } = computed.value;
+  const { values, findings, missing, sold } = computed.value;
   return (
     <>
       <ul class="label-warnings">
@@ -27,21 +27,21 @@ export function Warnings() {
       <FindingList
         findings={findings.filter(({ field }) => field === undefined || field === 'label.extras')}
       />
-      {prices ? (
+      {sold ? (
         <div class="answers">
           <Answer
             label="Price of a slice"
-            value={prices.perSlice}
+            value={sold.perSlice}
             missing="Cannot tell: plan or slicing is not finished"
           />
           <Answer
             label="Price of a kilogram"
-            value={prices.perKg}
+            value={sold.perKg}
             missing="Cannot tell: plan or slicing is not finished"
           />
           <Answer
             label="Price of a pound"
-            value={prices.perLb}
+            value={sold.perLb}
             missing="Cannot tell: plan or slicing is not finished"
           />
         </div>

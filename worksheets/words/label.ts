@@ -77,9 +77,13 @@ export const labelWords = {
   'label.crust-not-counted': (p) => ({
     title:
       p.what === 'crust'
-        ? 'The crust and the jelly are not in the list.'
+        ? 'The crust is not in the list.'
         : 'The moulds are lined with food that is not in the list.',
-    body: 'Add them below with their weight and what they are made of: flour, egg and milk are allergens.',
+    body: 'Measure it on its own worksheet, or add it below with its weight and what it is made of: flour, egg and milk are allergens.',
+  }),
+  'label.told-twice': (p) => ({
+    title: `${p.name} comes with the batch, and “${p.twin}” stands in the list too.`,
+    body: 'If the two are one thing it is counted twice: remove the one you wrote, or type 0 as the weight of the other.',
   }),
   'label.kitchen-figures': (p) => ({
     title: `Nutrition leans on rounded figures of the kitchen for ${Number(p.count) > 4 ? `${p.count} ingredients` : p.names}.`,
@@ -217,6 +221,10 @@ export function figureText(figure: DeclaredFigure | null): string {
 
 /** How each figure of a label is worked out. */
 export const labelWorkings = {
+  crust:
+    'Sheets as they are cut × thickness × density, all moulds, by the crust worksheet; decoration and what is rolled to spare are not counted. A usual paste is counted with wheat flour, whole egg and vinegar; its fat as butter and lard in equal parts, or lard alone in a hot-water paste. Common practice, no source: write what yours is made of. Figures per 100 g from the composition table (USDA SR 28, 2016).',
+  jelly:
+    'Liquid and gelatine or agar of the jelly worksheet; a millilitre of liquid is taken as a gram (common practice, no source). What the stock holds is not known here: write it, with its figures.',
   list: 'Weights as they went in, most first. Of the mix, the part that went into the moulds. The same name is put together. A curing salt is listed as its salt and its preservatives. Regulation (EU) No 1169/2011, Annex VII part A; 21 CFR 101.4(a).',
   quantities:
     'Weight used ÷ weight of the finished food; ÷ everything that went in where nothing was lost. Over 100 %, alone or together: grams used for 100 g. Regulation (EU) No 1169/2011, Annex VIII.',

@@ -44,6 +44,7 @@ function label(batch: Batch, change: Partial<LabelSlice> = {}, context: Partial<
     finishedG: 900,
     filledByMouldsG: null,
     foodLining: false,
+    carried: [],
     firstCookAt: '2026-03-10T08:40:00+00:00',
     writtenUseBy: '',
     ...context,

@@ -1,0 +1,89 @@
+import type { Finding } from '@larderwright/calc/findings';
+import type { LabelExtra, LabelPart } from '@larderwright/calc/label';
+import { at, FindingList } from '../parts/finding-list.tsx';
+import { NumberBox } from '../parts/number-box.tsx';
+import { gramsText } from '../parts/number-text.ts';
+import { TextBox } from '../parts/text-box.tsx';
+import { Worked } from '../parts/worked.tsx';
+import { useAt } from '../state/use-shared.ts';
+import { labelWorkings } from '../words/label.ts';
+import { AllergenTicks } from './allergen-ticks.tsx';
+import { FigureBoxes } from './figure-boxes.tsx';
+import { saidOfCarried, sayOfCarried } from './line-said.ts';
+
+const MAIN = [
+  ['fat', 'Fat'],
+  ['protein', 'Protein'],
+  ['salt', 'Salt'],
+] as const;
+
+/** Crust or jelly of the batch: its weight from its own worksheet, and what the label says of it. */
+export function CarriedFood({ part, findings }: { part: LabelPart; findings: readonly Finding[] }) {
+  const said = saidOfCarried(useAt('label.extras') as readonly LabelExtra[], part.id);
+  const say = (change: Partial<LabelExtra>) => sayOfCarried(part.id, change);
+  const name = part.name;
+  const from = part.carried === 'crust' ? 'the crust worksheet' : 'the jelly worksheet';
+  return (
+    <section class="mould" aria-label={name}>
+      <div class="mould-head">
+        <h3>
+          {name}, from {from}: {part.massG === null ? 'weight unknown' : gramsText(part.massG)}
+        </h3>
+      </div>
+      <div class="fields">
+        <TextBox
+          label={`Name of the ${part.proposed} in the list`}
+          text={said.name}
+          onText={(text) => say({ name: text })}
+          hint={`Blank: ${part.proposed}.`}
+        />
+        <NumberBox
+          label={`Weight of ${name} in the food`}
+          kind="mass"
+          units={['g', 'kg', 'lb']}
+          entry={said.mass}
+          onEntry={(mass) => say({ mass })}
+          hint="Blank: as worked out. Type 0 to leave it out."
+        />
+        <TextBox
+          label={`${name} is made of`}
+          text={said.madeOf}
+          onText={(text) => say({ madeOf: text })}
+          hint={
+            said.madeOf === '' && part.madeOf !== '' ? `Blank: ${part.madeOf}.` : 'Most first, as it went in.'
+          }
+        />
+      </div>
+      <FindingList findings={at(findings, part.path)} />
+      <Worked>
+        <p>{part.carried === 'crust' ? labelWorkings.crust : labelWorkings.jelly}</p>
+      </Worked>
+      <AllergenTicks
+        name={name}
+        ticked={said.allergens}
+        onTick={(allergens) => say({ allergens })}
+        unread={
+          part.carried === 'crust'
+            ? 'As a usual paste; nobody has read the packs'
+            : 'Nobody has read the packs'
+        }
+      />
+      <details class="label-more">
+        <summary>Nutrition of {name}</summary>
+        <div class="fields">
+          {MAIN.map(([key, label]) => (
+            <NumberBox
+              key={key}
+              label={`${label} of ${name}`}
+              kind="fraction"
+              units={['%']}
+              entry={said.figures[key]}
+              onEntry={(entry) => say({ figures: { ...said.figures, [key]: entry } })}
+            />
+          ))}
+        </div>
+        <FigureBoxes name={name} figures={said.figures} onFigures={(figures) => say({ figures })} />
+      </details>
+    </section>
+  );
+}
