@@ -6,10 +6,7 @@ import { newLabelExtra } from './new-label.ts';
 import { NOTHING_KNOWN, NUTRIENTS, type Nutrient, type PerHundred } from './nutrients.ts';
 import { type DetailsTable, detailsOf, type LabelPart } from './parts.ts';
 import { perHundredOfExtra, perHundredOfRow } from './per-hundred.ts';
-import type { LabelExtra } from './slice.ts';
-
-/** A food another worksheet of the batch puts round the mix. What the label says of it is an extra of this id. */
-export type CarriedId = 'crust' | 'jelly';
+import type { CarriedId, LabelExtra } from './slice.ts';
 
 /** Something a carried food is made of, as a row of the composition table. */
 export interface CarriedIngredient {

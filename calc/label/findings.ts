@@ -1,10 +1,9 @@
 import type { Params } from '../findings/index.ts';
-import type { CarriedId } from './carried.ts';
 import { isLater } from './dates.ts';
 import type { LabelFinding } from './finding-ids.ts';
 import type { LabelPart } from './parts.ts';
 import { readCookDay } from './read-label.ts';
-import type { LabelSlice } from './slice.ts';
+import type { CarriedId, LabelSlice } from './slice.ts';
 import type { LabelContext, LabelValues } from './values.ts';
 
 /** Most days a food sealed without air is kept at 3 to 8 °C with no other hurdle: Food Standards Agency, December 2020. */

@@ -11,14 +11,13 @@ import {
 import type { Allergen, CompositionTable, Ingredient, IngredientDetails } from '../ingredients/index.ts';
 import { compensatedSum, type Entry, entryValue, readEntry } from '../quantities/index.ts';
 import { ticked } from './allergen-classes.ts';
-import type { CarriedId } from './carried.ts';
 import { meatClassOf } from './meat-class.ts';
 import type { MeatClass } from './meat-content.ts';
 import { proposedName } from './names.ts';
 import type { PerHundred } from './nutrients.ts';
 import { perHundredOfExtra, perHundredOfLine, standInDetails } from './per-hundred.ts';
 import { collagenByCut, publishedCollagenOf } from './published-collagen.ts';
-import type { LabelExtra, LabelLine, LabelSlice } from './slice.ts';
+import type { CarriedId, LabelExtra, LabelLine, LabelSlice } from './slice.ts';
 import { STAND_INS } from './stand-ins.ts';
 
 /** Details of rows of the table, by id. */

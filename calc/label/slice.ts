@@ -38,6 +38,9 @@ export interface LabelExtra {
   figures: TypedFigures & { fat: Entry; protein: Entry; salt: Entry };
 }
 
+/** A food another worksheet of the batch puts round the mix. What the label says of it is an extra of this id. */
+export type CarriedId = 'crust' | 'jelly';
+
 export type LossKind = 'nothing' | 'water' | 'fat-weighed' | 'juices';
 export type PackKind = 'open' | 'wrapped' | 'vacuum' | 'modified-air' | 'jar';
 export type Hurdle = 'heat-90-10' | 'salt-3-5' | 'aw-0-97' | 'ph-5' | 'approved-plan';
