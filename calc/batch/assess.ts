@@ -13,6 +13,7 @@ import { type DryingFindingId, type DryingValues, dryingStage } from '../drying/
 import type { Finding, MissingInput, StageResult, Verdict } from '../findings/index.ts';
 import { type FormulaFindingId, type FormulaValues, formulaStage } from '../formula/index.ts';
 import { type GeleeFindingId, type GeleeValues, geleeStage } from '../gelee/index.ts';
+import { type CoolingGrowth, growthFacts, growthInCooling } from '../growth/index.ts';
 import type { CompositionTable } from '../ingredients/index.ts';
 import type { LabelFindingId, LabelValues } from '../label/index.ts';
 import { type CookFindingId, type CookValues, cookFacts, cookStage } from '../lethality/index.ts';
@@ -62,6 +63,8 @@ export interface Assessment {
   readonly cook: StageResult<CookValues, CookFindingId>;
   readonly press: StageResult<PressValues, PressFindingId>;
   readonly cool: StageResult<CoolValues, CoolFindingId>;
+  /** Growth in each cooling by published sets: information, of which no verdict hears. */
+  readonly growth: readonly CoolingGrowth[];
   /** Without nutrition, which stops nothing. Null: nobody has worked on a label. */
   readonly label: StageResult<LabelValues, LabelFindingId> | null;
   readonly record: StageResult<Record<string, never>, RecordFindingId>;
@@ -103,6 +106,10 @@ export function assess(batch: Batch, { composition, today }: AssessContext): Ass
   const cook = cookStage(batch, cookFacts(formula.values, familyId, finishedMassG));
   const press = pressStage(batch.press, { familyId, planAreaMm2: smallestPlanMm2(mould.values) });
   const cool = coolStage(batch, coolFactsOf(cure.values, brine?.values ?? null));
+  const growth = growthInCooling(
+    batch.process,
+    growthFacts(cool.values.facts, formula.values.mix.salt.maxFraction),
+  );
   const label =
     batch.label && isLabelBegun(batch.label) ? labelOf(batch, composition, null, formula.values) : null;
   const all: readonly (StageResult<unknown> | null)[] = [
@@ -134,6 +141,7 @@ export function assess(batch: Batch, { composition, today }: AssessContext): Ass
     cook,
     press,
     cool,
+    growth,
     label,
     record,
     findings: [...judged, record].flatMap((stage) => stage.findings),

@@ -8,6 +8,7 @@ import type { DryCureSlice } from '../dry-cure/index.ts';
 import type { DryingSlice } from '../drying/index.ts';
 import type { FormulaSlice } from '../formula/index.ts';
 import type { GeleeSlice } from '../gelee/index.ts';
+import type { StorageSlice } from '../growth/index.ts';
 import type { LabelSlice } from '../label/index.ts';
 import type { CrustSlice, MouldSlice } from '../mould/index.ts';
 import type { PlanSlice } from '../plan/index.ts';
@@ -85,6 +86,7 @@ export interface OptionalSlices {
   casings?: CasingsSlice;
   crust?: CrustSlice;
   label?: LabelSlice;
+  storage?: StorageSlice;
 }
 
 /** One batch as one plain record: what a person entered or measured, nothing derived but `issued`. */

@@ -31,6 +31,7 @@ const CALC_ORDER = /** @type {const} */ ([
   ['heat'],
   ['chill-budget'],
   ['lethality', 'cooling'],
+  ['growth'],
   ['batch'],
 ]);
 

@@ -15,6 +15,7 @@ import { plan } from './plan.ts';
 import { seasoning } from './seasoning.ts';
 import { declared, entry, linePart, list, stamp, text } from './shared.ts';
 import { slicing } from './slicing.ts';
+import { storage } from './storage.ts';
 import { yieldTests } from './yield.ts';
 
 const formulaLine = v.strictObject({
@@ -161,4 +162,5 @@ export const batchSchema = v.strictObject({
   casings: v.exactOptional(casings),
   crust: v.exactOptional(crust),
   label: v.exactOptional(label),
+  storage: v.exactOptional(storage),
 }) satisfies v.GenericSchema<unknown, Batch>;

@@ -6,6 +6,7 @@ import { cureSources } from './cure.ts';
 import { curingSources } from './curing.ts';
 import { formulaSources } from './formula.ts';
 import { geleeSources } from './gelee.ts';
+import { growthSources } from './growth.ts';
 import { heatSources } from './heat.ts';
 import { ingredientsSources } from './ingredients.ts';
 import { labelSources } from './label.ts';
@@ -25,6 +26,7 @@ export const SOURCES = {
   ...yieldSources,
   ...lethalitySources,
   ...coolingSources,
+  ...growthSources,
   ...heatSources,
   ...binderSources,
   ...casingsSources,
