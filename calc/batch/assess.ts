@@ -88,18 +88,20 @@ function smallestPlanMm2({ moulds }: MouldValues): number | null {
 export function assess(batch: Batch, { composition, today }: AssessContext): Assessment {
   const { familyId } = batch.formula;
   const finishedMassG = entryValue('mass', batch.product.finished);
-  const formula = formulaStage(batch.formula, { composition });
+  const formula = formulaStage(batch.formula, { composition, finishedMassG });
   const cure = cureStage(batch, { composition, formulaResult: formula, finishedMassG });
   const dryCure = batch.dryCure ? dryCureStage({ cure: batch.cure, dryCure: batch.dryCure }) : null;
   const brine = batch.brine ? brineStage({ cure: batch.cure, brine: batch.brine }, { finishedMassG }) : null;
   const drying = batch.drying ? dryingStage(batch.drying) : null;
   const { totalG } = formula.values.mix;
+  const hasLiningLine = formula.values.lined !== null;
   const seasoning = batch.seasoning ? seasoningStage(batch.seasoning, { totalG, today }) : null;
   const chillBudget = batch.chillBudget ? chillBudgetStage(batch.chillBudget, { familyId }) : null;
   const casings = batch.casings ? casingsStage(batch.casings, { totalG }) : null;
   const gelee = batch.gelee ? geleeStage(batch.gelee) : null;
-  const mould = mouldStage(batch.mould, { totalMassG: totalG });
-  const crust = batch.crust && isCrustBegun(batch.crust) ? crustStage(batch.crust, batch.mould) : null;
+  const mould = mouldStage(batch.mould, { totalMassG: totalG, hasLiningLine });
+  const crust =
+    batch.crust && isCrustBegun(batch.crust) ? crustStage(batch.crust, batch.mould, { hasLiningLine }) : null;
   const binder = batch.binder
     ? binderStage(batch.binder, binderContext(batch, formula.values.mix, mould.values, composition))
     : null;

@@ -6,13 +6,15 @@ const per100 = (fraction: number | null): number | null => (fraction === null ? 
 
 /** The figures of an assessment that paper states, by name with the unit. */
 function figuresOf({ formula, cure, mould }: Assessment): Record<string, number | null> {
-  const { mix } = formula.values;
+  const { mix, lined, finished } = formula.values;
   return {
     totalG: mix.totalG,
     meatBlockG: mix.meatBlockG,
     saltFraction: mix.salt.fraction,
     saltOnWaterFraction: mix.saltOnWaterFraction,
     fatFraction: mix.fat.fraction,
+    ...(lined ? { linedSaltFraction: lined.salt.fraction, linedFatFraction: lined.fat.fraction } : {}),
+    ...(finished ? { finishedSaltFraction: finished.saltFraction } : {}),
     nitritePpmMeat: cure.values.nitritePpmMeat,
     nitritePpmTotal: cure.values.nitritePpmTotal,
     capacityG: mould.values.capacityG,

@@ -124,11 +124,21 @@ function knownNitriteG(amounts: CureAmounts): number | null {
   return nitriteG.low;
 }
 
+/** Nitrite of mix and lining on both together; null where there is no lining or something is not known. */
+function ppmWithLining(amounts: CureAmounts, end: 'low' | 'high'): number | null {
+  const { totalG, liningG, liningNitriteG } = amounts;
+  const bowlG = end === 'low' ? knownNitriteG(amounts) : amounts.nitriteG.high;
+  const linedG = liningNitriteG[end];
+  if (totalG === null || !liningG || bowlG === null || linedG === null) return null;
+  return nitritePpm(bowlG + linedG, totalG + liningG);
+}
+
 function nitriteFigures(amounts: CureAmounts, planned: CureAmounts) {
   const { meatBlockG, totalG } = amounts;
   const nitriteG = knownNitriteG(amounts);
   const nitritePpmMeat = ppmOn(nitriteG, meatBlockG);
   const nitritePpmTotal = ppmOn(nitriteG, totalG);
+  const nitritePpmLined = ppmWithLining(amounts, 'low');
   const ion = (ppm: number | null) => (ppm === null ? null : nitriteIonFromSodiumNitrite(ppm));
   return {
     meatBlockG,
@@ -140,6 +150,11 @@ function nitriteFigures(amounts: CureAmounts, planned: CureAmounts) {
     nitriteIonPpmTotal: ion(nitritePpmTotal),
     highestPpmMeat: ppmOn(amounts.nitriteG.high, meatBlockG),
     highestPpmTotal: ppmOn(amounts.nitriteG.high, totalG),
+    liningG: amounts.liningG,
+    nitritePpmLined,
+    nitriteIonPpmLined: ion(nitritePpmLined),
+    highestPpmLined: ppmWithLining(amounts, 'high'),
+    plannedPpmLined: ppmWithLining(planned, 'low'),
     plannedPpmMeat: ppmOn(knownNitriteG(planned), planned.meatBlockG),
     plannedPpmTotal: ppmOn(knownNitriteG(planned), planned.totalG),
   };

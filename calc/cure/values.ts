@@ -46,6 +46,12 @@ export interface CureValues {
   /** With the stated worst case for goods whose maker's figure is not known. */
   readonly highestPpmMeat: number | null;
   readonly highestPpmTotal: number | null;
+  /** Lining, g, and nitrite on everything with it; null where there is none or it is not known. */
+  readonly liningG: number | null;
+  readonly nitritePpmLined: number | null;
+  readonly nitriteIonPpmLined: number | null;
+  readonly highestPpmLined: number | null;
+  readonly plannedPpmLined: number | null;
   /** By the plan, beside the figures as weighed. */
   readonly plannedPpmMeat: number | null;
   readonly plannedPpmTotal: number | null;

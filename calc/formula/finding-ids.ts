@@ -13,6 +13,7 @@ export type FormulaFindingId =
   | 'formula.weighed-off-plan'
   | 'formula.salt-over-supplied'
   | 'formula.salt-off-target'
+  | 'formula.lining-salt'
   | 'formula.outside-band'
   | 'formula.named-share'
   | 'formula.allergens-unknown';

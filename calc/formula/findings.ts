@@ -2,8 +2,9 @@ import { compensatedSum, fromBase } from '../quantities/index.ts';
 import type { FormulaFacts } from './facts.ts';
 import type { FormulaFinding } from './finding-ids.ts';
 import { COMPONENTS } from './line-composition.ts';
+import type { LinedMix } from './lined.ts';
 import type { Mix, MixMasses } from './mix.ts';
-import { isMeat } from './parts.ts';
+import { isInBowl, isMeat } from './parts.ts';
 import type { PlainSaltNeed } from './plain-salt.ts';
 import type { ReadLine } from './read-line.ts';
 import type { MassProblem } from './solve-masses.ts';
@@ -15,6 +16,9 @@ const OFF_PLAN = 0.1;
 const SCALE_NOISE_G = 1;
 /** Salt this far from its target is tasted: a tenth of a point. Common practice, no source. */
 const SALT_OFF_TARGET = 0.001;
+
+/** Salt of a lining worth a word, g: what a kitchen scale shows. */
+const LINING_SALT_G = 0.5;
 
 type Draft = Omit<FormulaFinding, 'stage'>;
 
@@ -49,7 +53,7 @@ function massFindings(lines: readonly ReadLine[], problem: MassProblem | null): 
   return found;
 }
 
-function compositionFindings(lines: readonly ReadLine[], mix: Mix): Draft[] {
+function compositionFindings(lines: readonly ReadLine[], mix: Mix, lined: LinedMix | null): Draft[] {
   const found: Draft[] = [];
   for (const { line, path, row, composition } of lines) {
     const declared = COMPONENTS.map((component) => composition[component]).filter(
@@ -71,7 +75,8 @@ function compositionFindings(lines: readonly ReadLine[], mix: Mix): Draft[] {
         params: { name: line.name, ingredientId: line.ingredientId },
       });
   }
-  const leftOut = new Set(COMPONENTS.flatMap((component) => mix[component].leftOut));
+  const told = lined === null ? [mix] : [mix, lined];
+  const leftOut = new Set(told.flatMap((of) => COMPONENTS.flatMap((component) => of[component].leftOut)));
   if (leftOut.size > 0)
     found.push({
       id: 'formula.small-parts-left-out',
@@ -80,12 +85,13 @@ function compositionFindings(lines: readonly ReadLine[], mix: Mix): Draft[] {
       params: { names: namesOf(lines, leftOut), count: leftOut.size },
     });
   const open = new Set(
-    COMPONENTS.filter((component) => mix.totalG !== null && mix[component].fraction === null).flatMap(
-      (component) =>
-        mix[component].contributions
-          .filter(({ grams, massG }) => grams === null && massG !== 0)
-          .map(({ lineId }) => lineId),
-    ),
+    told
+      .filter(({ totalG }) => totalG !== null)
+      .flatMap((of) => COMPONENTS.map((component) => of[component]))
+      .filter(({ fraction }) => fraction === null)
+      .flatMap(({ contributions }) =>
+        contributions.filter(({ grams, massG }) => grams === null && massG !== 0).map(({ lineId }) => lineId),
+      ),
   );
   if (open.size > 0)
     found.push({
@@ -171,6 +177,26 @@ function saltFindings(mix: Mix, targetFraction: number | null, need: PlainSaltNe
   ];
 }
 
+/** A lining with salt of its own: the slice tastes of it, the mix is not seasoned by it. */
+function liningFindings(lines: readonly ReadLine[], mix: Mix, lined: LinedMix | null): Draft[] {
+  if (lined === null || lined.liningSaltG === null || lined.liningSaltG < LINING_SALT_G) return [];
+  if (mix.salt.fraction === null || lined.salt.fraction === null) return [];
+  const ids = new Set(lines.filter(({ line }) => !isInBowl(line.part)).map(({ line }) => line.id));
+  return [
+    {
+      id: 'formula.lining-salt',
+      severity: 'note',
+      field: 'formula.saltTarget',
+      params: {
+        names: namesOf(lines, ids),
+        liningSaltG: lined.liningSaltG,
+        mixPercent: mix.salt.fraction * PER_CENT,
+        linedPercent: lined.salt.fraction * PER_CENT,
+      },
+    },
+  ];
+}
+
 function allergenFindings(lines: readonly ReadLine[], facts: FormulaFacts): Draft[] {
   if (facts.allergensUnknown.length === 0) return [];
   return [
@@ -193,6 +219,7 @@ export interface FormulaState {
   readonly planned: MixMasses & { readonly problem: MassProblem | null };
   readonly weighed: MixMasses | null;
   readonly mix: Mix;
+  readonly lined: LinedMix | null;
   readonly facts: FormulaFacts;
   readonly saltTargetFraction: number | null;
   readonly plainSalt: PlainSaltNeed;
@@ -200,10 +227,11 @@ export interface FormulaState {
 
 /** All findings but those of the family. */
 export function formulaFindings(state: FormulaState): FormulaFinding[] {
-  const { lines, planned, weighed, mix, facts } = state;
+  const { lines, planned, weighed, mix, lined, facts } = state;
   const drafts = [
     ...massFindings(lines, planned.problem),
-    ...compositionFindings(lines, mix),
+    ...compositionFindings(lines, mix, lined),
+    ...liningFindings(lines, mix, lined),
     ...weighingFindings(lines, planned, weighed),
     ...saltFindings(mix, state.saltTargetFraction, state.plainSalt),
     ...allergenFindings(lines, facts),

@@ -16,6 +16,7 @@ export {
   type StartLine,
 } from './families/index.ts';
 export type { FormulaFinding, FormulaFindingId } from './finding-ids.ts';
+export { type FinishedSlice, finishedSlice } from './finished.ts';
 export {
   COMPONENTS,
   type Component,
@@ -26,6 +27,7 @@ export {
   type LineComposition,
   lineComposition,
 } from './line-composition.ts';
+export { type LinedMix, linedMix } from './lined.ts';
 export type { Contribution, Mix, MixComponent, MixLine } from './mix.ts';
 export { isInBowl, isMeat } from './parts.ts';
 export type { PlainSaltNeed } from './plain-salt.ts';

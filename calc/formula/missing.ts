@@ -1,5 +1,6 @@
 import type { MissingInput } from '../findings/index.ts';
 import { COMPONENTS, type Component } from './line-composition.ts';
+import type { LinedMix } from './lined.ts';
 import type { Mix } from './mix.ts';
 import { isInBowl, isMeat } from './parts.ts';
 import type { ReadLine } from './read-line.ts';
@@ -14,9 +15,9 @@ function fieldFor({ line, path }: ReadLine, component: Component): string[] {
 
 /**
  * Inputs that are blank or unreadable, each with the figure that waits for it: `formula.total`,
- * `formula.meat-block`, `formula.water`, `formula.protein`, `formula.fat`, `formula.salt`.
+ * `formula.meat-block`, `formula.water`, `formula.protein`, `formula.fat`, `formula.salt`; of a lining `formula.lined`.
  */
-export function formulaMissing(lines: readonly ReadLine[], mix: Mix): MissingInput[] {
+export function formulaMissing(lines: readonly ReadLine[], mix: Mix, lined: LinedMix | null): MissingInput[] {
   if (lines.length === 0) return [{ field: 'formula.lines', neededFor: 'formula.total' }];
   const missing: MissingInput[] = [];
   for (const [index, line] of lines.entries()) {
@@ -27,13 +28,14 @@ export function formulaMissing(lines: readonly ReadLine[], mix: Mix): MissingInp
       const field = `${line.path}.${unreadable ? 'actual' : 'amount'}`;
       if (isInBowl(part)) missing.push({ field, neededFor: 'formula.total' });
       if (isMeat(part)) missing.push({ field, neededFor: 'formula.meat-block' });
+      if (!isInBowl(part)) missing.push({ field, neededFor: 'formula.lined' });
     }
-    if (!isInBowl(part) || massG === 0) continue;
+    if (massG === 0) continue;
     for (const component of COMPONENTS) {
-      const settled = mix[component].leftOut.includes(line.line.id);
+      const settled = (isInBowl(part) ? mix : (lined ?? mix))[component].leftOut.includes(line.line.id);
       if (line.composition[component].fraction !== null || settled) continue;
       for (const field of fieldFor(line, component))
-        missing.push({ field, neededFor: `formula.${component}` });
+        missing.push({ field, neededFor: isInBowl(part) ? `formula.${component}` : 'formula.lined' });
     }
   }
   return missing;

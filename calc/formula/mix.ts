@@ -38,7 +38,7 @@ export interface MixComponent {
   readonly fraction: number | null;
   readonly minFraction: number | null;
   readonly maxFraction: number | null;
-  /** In the order of the lines, a lining left out. */
+  /** In the order of the lines. */
   readonly contributions: readonly Contribution[];
   /** Lines of unknown composition too small to move the printed digit, counted as holding none. */
   readonly leftOut: readonly string[];
@@ -81,17 +81,25 @@ function mostFraction(line: ReadLine): number {
   return Math.max(0, 1 - compensatedSum(known));
 }
 
-function component(name: Component, lines: readonly ReadLine[], masses: MixMasses): MixComponent {
-  const inBowl = lines.map((line, index) => ({ line, massG: masses.massesG[index] ?? null }));
-  const bowl = inBowl.filter(({ line }) => isInBowl(line.line.part));
-  const contributions = bowl.map(({ line, massG }): Contribution => {
+/** A line with the mass it counts with, g. */
+export interface LineMass {
+  readonly line: ReadLine;
+  readonly massG: number | null;
+}
+
+/** One component of some lines and of their total. Derived: sums of mass × fraction. */
+export function makeComponent(
+  name: Component,
+  counted: readonly LineMass[],
+  totalG: number | null,
+): MixComponent {
+  const contributions = counted.map(({ line, massG }): Contribution => {
     const { fraction, from } = line.composition[name];
     const grams = fraction === null ? null : fraction === 0 ? 0 : massG === null ? null : massG * fraction;
     return { lineId: line.line.id, name: line.line.name, massG, fraction, grams, from };
   });
-  const unknown = bowl.filter(({ line }) => line.composition[name].fraction === null);
-  const { totalG } = masses;
-  if (totalG === null || totalG === 0 || bowl.some(({ massG }) => massG === null))
+  const unknown = counted.filter(({ line }) => line.composition[name].fraction === null);
+  if (totalG === null || totalG === 0 || counted.some(({ massG }) => massG === null))
     return { grams: null, fraction: null, minFraction: null, maxFraction: null, contributions, leftOut: [] };
   const knownG = compensatedSum(contributions.map(({ grams }) => grams ?? 0));
   const openG = compensatedSum(unknown.map(({ line, massG }) => (massG ?? 0) * mostFraction(line)));
@@ -121,7 +129,10 @@ function phase(salt: number | null, water: number | null): number | null {
  */
 export function makeMix(lines: readonly ReadLine[], masses: MixMasses): Mix {
   const { totalG, meatBlockG } = masses;
-  const of = (name: Component) => component(name, lines, masses);
+  const bowl = lines
+    .map((line, index) => ({ line, massG: masses.massesG[index] ?? null }))
+    .filter(({ line }) => isInBowl(line.line.part));
+  const of = (name: Component) => makeComponent(name, bowl, totalG);
   const [water, protein, fat, salt] = [of('water'), of('protein'), of('fat'), of('salt')];
   return {
     lines: lines.map(({ line }, index) => {

@@ -6,6 +6,8 @@ import { familyOf } from './families/index.ts';
 import { familyNotes } from './family-notes.ts';
 import type { FormulaFindingId } from './finding-ids.ts';
 import { formulaFindings } from './findings.ts';
+import { type FinishedSlice, finishedSlice } from './finished.ts';
+import { type LinedMix, linedMix } from './lined.ts';
 import { formulaMissing } from './missing.ts';
 import { type Mix, makeMix } from './mix.ts';
 import { type PlainSaltNeed, plainSaltNeed } from './plain-salt.ts';
@@ -19,6 +21,10 @@ export interface FormulaValues {
   readonly inUse: 'planned' | 'as-weighed';
   readonly planned: Mix;
   readonly asWeighed: Mix | null;
+  /** The mix in use with its lining; null where no line is one. */
+  readonly lined: LinedMix | null;
+  /** The finished slice; null until it is weighed. */
+  readonly finished: FinishedSlice | null;
   readonly facts: FormulaFacts;
   readonly saltTargetFraction: number | null;
   /** Plain salt in all for the target, on the mix in use. */
@@ -27,6 +33,8 @@ export interface FormulaValues {
 
 export interface FormulaContext {
   readonly composition: CompositionTable;
+  /** The whole finished product after chilling, g. */
+  readonly finishedMassG?: number | null;
 }
 
 /**
@@ -45,6 +53,7 @@ export function formulaStage(
   const planned = makeMix(lines, plannedM);
   const asWeighed = weighedM ? makeMix(lines, weighedM) : null;
   const mix = asWeighed ?? planned;
+  const lined = linedMix(lines, mix);
   const facts = formulaFacts(lines, mix);
   const saltTargetFraction = entryValue('fraction', slice.saltTarget);
   const plainSalt = plainSaltNeed(lines, saltTargetFraction, weighedM);
@@ -53,6 +62,7 @@ export function formulaStage(
     planned: plannedM,
     weighed: weighedM,
     mix,
+    lined,
     facts,
     saltTargetFraction,
     plainSalt,
@@ -63,12 +73,14 @@ export function formulaStage(
       inUse: asWeighed ? 'as-weighed' : 'planned',
       planned,
       asWeighed,
+      lined,
+      finished: finishedSlice(mix, lined, context.finishedMassG ?? null),
       facts,
       saltTargetFraction,
       plainSalt,
     },
     findings: [...formulaFindings(state), ...familyNotes(familyOf(slice.familyId), mix, facts)],
     verdicts: [],
-    missing: formulaMissing(lines, mix),
+    missing: formulaMissing(lines, mix, lined),
   };
 }

@@ -24,10 +24,12 @@ export function cookFacts(
   finishedMassG: number | null = null,
 ): CookFacts {
   if (formula === null) return UNKNOWN_FACTS;
-  const { mix, facts } = formula;
-  const loss =
-    mix.totalG !== null && finishedMassG !== null && finishedMassG > 0 ? mix.totalG / finishedMassG : 1;
-  const mostFat = mix.fat.maxFraction;
+  const { mix, lined, facts } = formula;
+  const { totalG } = lined ?? mix;
+  const loss = totalG !== null && finishedMassG !== null && finishedMassG > 0 ? totalG / finishedMassG : 1;
+  // The tables mean the product; a fat lining is part of it, and a lean one must not hide the fat of the mix.
+  const most = [mix, ...(lined ? [lined] : [])].map(({ fat }) => fat.maxFraction);
+  const mostFat = most.reduce((high, fat) => (high === null || fat === null ? null : Math.max(high, fat)));
   return {
     hasPoultry: facts.poultry,
     poultryKind: kindOf(formula),

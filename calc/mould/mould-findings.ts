@@ -15,8 +15,16 @@ const FILL_TOLERANCE = 0.05;
 
 type MouldFinding = Finding<MouldFindingId>;
 
-/** What is worth telling about one mould. */
-export function mouldFindings(mould: MouldItem, reading: MouldReading, fill: MouldFill): MouldFinding[] {
+/**
+ * What is worth telling about one mould.
+ * @param hasLiningLine the formula has a lining of its own, so that its salt and fat are counted
+ */
+export function mouldFindings(
+  mould: MouldItem,
+  reading: MouldReading,
+  fill: MouldFill,
+  hasLiningLine: boolean,
+): MouldFinding[] {
   const found: MouldFinding[] = [];
   const path = `mould.moulds.${mould.id}`;
   const tell = (
@@ -63,8 +71,10 @@ export function mouldFindings(mould: MouldItem, reading: MouldReading, fill: Mou
     );
   }
   if (mould.liningKind === 'film') tell('mould.film-rating', 'note', 'liningKind', { ratingC: 110 });
-  if (mould.liningKind === 'fat' || mould.liningKind === 'bacon' || mould.liningKind === 'caul') {
-    tell('mould.lining-in-formula', 'note', 'liningKind', { kind: mould.liningKind });
+  const isFood = mould.liningKind === 'fat' || mould.liningKind === 'bacon' || mould.liningKind === 'caul';
+  if (isFood && !hasLiningLine) {
+    const eachG = fill.fatLiningG === null ? {} : { eachG: fill.fatLiningG };
+    tell('mould.lining-in-formula', 'note', 'liningKind', { kind: mould.liningKind, ...eachG });
   }
   for (const [index, actualG] of reading.actualFillsG.entries()) {
     if (actualG === null || fill.fillG === null) continue;

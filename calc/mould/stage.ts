@@ -30,11 +30,12 @@ export interface MouldValues {
  * Fill, lining and number of the moulds of a batch.
  *
  * @param slice the moulds and the density of the mix
- * @param context mass of everything in the bowl, g; null when the formula is not complete
+ * @param context mass of everything in the bowl, g; null when the formula is not complete. Whether the formula
+ *   has a line for the lining.
  */
 export function mouldStage(
   slice: MouldSlice,
-  context: { readonly totalMassG: number | null },
+  context: { readonly totalMassG: number | null; readonly hasLiningLine?: boolean },
 ): StageResult<MouldValues, MouldFindingId> {
   const densityGPerMl = entryValue('density', slice.density);
   const findings: Finding<MouldFindingId>[] = [];
@@ -58,7 +59,7 @@ export function mouldStage(
     const reading = readMould(mould);
     const fill = fillMould(mould, reading, densityGPerMl, context.totalMassG);
     missing.push(...reading.missing);
-    findings.push(...mouldFindings(mould, reading, fill));
+    findings.push(...mouldFindings(mould, reading, fill, context.hasLiningLine ?? false));
     return fill;
   });
   const capacityG = sumOrNull(moulds.map((mould) => mould.totalG));

@@ -1,5 +1,5 @@
 import type { MissingInput } from '@larderwright/calc/findings';
-import type { Mix, MixComponent } from '@larderwright/calc/formula';
+import type { LinedMix, Mix, MixComponent } from '@larderwright/calc/formula';
 import { fixedText } from '@larderwright/calc/quantities';
 import { Answer } from '../parts/answer.tsx';
 import { CompositionBar } from '../parts/composition-bar.tsx';
@@ -22,7 +22,7 @@ function missingText({ minFraction, maxFraction }: MixComponent): string {
 export function Composition() {
   return (
     <Computed of={useShared($formula)}>
-      {({ values: { mix, inUse }, findings, missing }) => (
+      {({ values: { mix, lined, inUse }, findings, missing }) => (
         <>
           <Needed missing={missing} mix={mix} />
           <FindingList findings={at(findings, 'formula.lines')} />
@@ -30,6 +30,7 @@ export function Composition() {
             <p class="say">Weights as the scale showed them; the plan stands in for lines not weighed yet.</p>
           ) : null}
           <MixFigures mix={mix} />
+          {lined === null ? null : <LinedFigures mix={mix} lined={lined} />}
         </>
       )}
     </Computed>
@@ -111,6 +112,45 @@ function MixFigures({ mix }: { mix: Mix }) {
             <Answer label="Fat to protein" value={`${fixedText(mix.fatToProtein, 2)} : 1`} />
           )}
         </div>
+      </div>
+    </>
+  );
+}
+
+/** The mix with what lines its moulds, as it is sliced. */
+function LinedFigures({ mix, lined }: { mix: Mix; lined: LinedMix }) {
+  const inBowl = new Set(mix.salt.contributions.map(({ lineId }) => lineId));
+  const worked = (label: string, name: 'fat' | 'salt') => (
+    <>
+      <p>{formulaWorkings.lined}</p>
+      <ContributionTable
+        of={label}
+        contributions={lined[name].contributions.filter(({ lineId }) => !inBowl.has(lineId))}
+      />
+    </>
+  );
+  return (
+    <>
+      <h3>With its lining</h3>
+      <div class="answers">
+        <Answer
+          label="Mix and lining"
+          value={lined.totalG === null ? null : gramsText(lined.totalG)}
+          missing="Cannot tell: a weight is missing"
+          worked={<p>{formulaWorkings.linedTotal}</p>}
+        />
+        <Answer
+          label="Fat as sliced"
+          value={lined.fat.fraction === null ? null : percentText(lined.fat.fraction)}
+          missing={missingText(lined.fat)}
+          worked={worked('Fat', 'fat')}
+        />
+        <Answer
+          label="Salt as sliced"
+          value={lined.salt.fraction === null ? null : percentText(lined.salt.fraction, 2)}
+          missing={missingText(lined.salt)}
+          worked={worked('Salt', 'salt')}
+        />
       </div>
     </>
   );

@@ -3,6 +3,7 @@ import { cureStage } from '@larderwright/calc/cure';
 import type { Finding, MissingInput } from '@larderwright/calc/findings';
 import { type FormulaLine, type FormulaValues, formulaStage } from '@larderwright/calc/formula';
 import { type CompositionTable, loadIngredients } from '@larderwright/calc/ingredients';
+import { entryValue } from '@larderwright/calc/quantities';
 import { type SourceId, sourceOf } from '@larderwright/calc/sources';
 import { cureWords } from '../words/cure.ts';
 import { formulaWords } from '../words/formula.ts';
@@ -46,8 +47,9 @@ export async function loadFormula(): Promise<(batch: Batch) => FormulaComputed> 
   const composition = await loadIngredients();
   learnWords(formulaWords);
   learnWords(cureWords);
-  return ({ formula, cure }) => {
-    const result = formulaStage(formula, { composition });
+  return ({ formula, cure, product }) => {
+    const finishedMassG = entryValue('mass', product.finished);
+    const result = formulaStage(formula, { composition, finishedMassG });
     const ofCure = cureStage({ formula, cure }, { composition, formulaResult: result }).findings.filter(
       ({ field, severity }) => severity === 'stop' || field?.startsWith('formula.lines.'),
     );

@@ -1,6 +1,6 @@
 import { Answer } from '../parts/answer.tsx';
 import { Computed } from '../parts/computed.tsx';
-import { percentText } from '../parts/number-text.ts';
+import { gramsText, percentText } from '../parts/number-text.ts';
 import { SaltSources } from '../parts/salt-sources.tsx';
 import { useShared } from '../state/use-shared.ts';
 import { formulaWorkings } from '../words/formula.ts';
@@ -10,7 +10,7 @@ import { $formula } from './computed.ts';
 export function SaltFigures() {
   return (
     <Computed of={useShared($formula)}>
-      {({ values: { mix } }) => (
+      {({ values: { mix, finished } }) => (
         <>
           <SaltSources salt={mix.salt} totalG={mix.totalG} />
           <div class="answers">
@@ -32,6 +32,20 @@ export function SaltFigures() {
                 </p>
               }
             />
+            {finished === null ? null : (
+              <Answer
+                label="Salt in the finished slice, about"
+                value={finished.saltFraction === null ? null : percentText(finished.saltFraction, 2)}
+                missing="Cannot tell: the salt of an ingredient is not known"
+                worked={
+                  <p>
+                    {formulaWorkings.finishedSalt} Here {gramsText(finished.ingoingG)} went in and{' '}
+                    {gramsText(finished.finishedG)} came out, {percentText(finished.lossFraction)} less.
+                    Derived: mass balance.
+                  </p>
+                }
+              />
+            )}
           </div>
         </>
       )}

@@ -206,6 +206,7 @@ export function SaltBlockView({ salt }: { salt: SaltBlock }) {
           <strong>{salt.total ?? '______ % of total'}</strong> · on water{' '}
           <strong>{salt.onWater ?? '______ %'}</strong>
           {salt.sources ? ` · ${salt.sources}` : ''}
+          {salt.lined ? ` · ${salt.lined}` : ''}
         </p>
         <WriteIn label="After test poach" unit="g per kg" />
       </div>

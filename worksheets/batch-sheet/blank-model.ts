@@ -36,7 +36,7 @@ export const BLANK_SHEET: SheetModel = {
     onCard: [],
   },
   cure: null,
-  salt: { target: null, total: null, onWater: null, sources: null },
+  salt: { target: null, total: null, onWater: null, sources: null, lined: null },
   temperatures: TEMPERATURE_LIMITS,
   fill: { moulds: [], density: null, actual: Array.from({ length: BLANK_MOULDS }, () => null) },
   cook: {

@@ -110,6 +110,8 @@ export interface SaltBlock {
   total: string | null;
   onWater: string | null;
   sources: string | null;
+  /** Salt of mix and lining together; null where nothing lines the moulds. */
+  lined: string | null;
 }
 
 export interface TemperatureLimit {

@@ -1,5 +1,6 @@
 import type { Batch } from '@larderwright/calc/batch';
 import type { Finding, MissingInput } from '@larderwright/calc/findings';
+import { formulaStage } from '@larderwright/calc/formula';
 import {
   type CrustSlice,
   type CrustValues,
@@ -29,10 +30,15 @@ export interface CrustComputed {
 
 learnWords(crustWords);
 
+/** Whether there is a lining needs no composition: the table is not fetched for this page. */
+const NO_TABLE = new Map();
+
 /** Everything the crust page shows of a batch. */
 export function computeCrust(batch: Batch): CrustComputed {
   const slice = batch.crust ?? newCrustSlice();
-  const { values, findings, missing } = crustStage(slice, batch.mould);
+  const { values, findings, missing } = crustStage(slice, batch.mould, {
+    hasLiningLine: formulaStage(batch.formula, { composition: NO_TABLE }).values.lined !== null,
+  });
   const mould = batch.mould.moulds.find(({ id }) => id === values.mouldId) ?? null;
   return {
     slice,

@@ -20,6 +20,7 @@ const NO_TABLE = new Map();
 
 /** Fills the moulds of a batch. */
 export function computeMould(batch: Batch): MouldComputed {
-  const batchG = formulaStage(batch.formula, { composition: NO_TABLE }).values.mix.totalG;
-  return { ...mouldStage(batch.mould, { totalMassG: batchG }), batchG };
+  const { mix, lined } = formulaStage(batch.formula, { composition: NO_TABLE }).values;
+  const batchG = mix.totalG;
+  return { ...mouldStage(batch.mould, { totalMassG: batchG, hasLiningLine: lined !== null }), batchG };
 }

@@ -31,6 +31,12 @@ export function NitriteFigures() {
                 : `${fixedText(cure.nitriteG * 1000, 0)} mg as sodium nitrite`}
               . Divided by the kilograms it is counted on.
             </p>
+            {cure.liningG === 0 ? null : (
+              <p>
+                The lining is dosed with nothing: it belongs to neither the meat block nor the bowl. Limits on
+                the product are judged on the worse of the two, the mix alone and the mix with its lining.
+              </p>
+            )}
             <p>
               As ion × 0.6668: the weight of nitrite in sodium nitrite (46.0055 ÷ 68.9953, derived from atomic
               weights).
@@ -87,6 +93,15 @@ function NitriteTable({ cure }: { cure: CureValues }) {
           cure.highestPpmTotal,
           cure.plannedPpmTotal,
         ]),
+        ...(cure.liningG === 0
+          ? []
+          : [
+              row(
+                'With the lining',
+                cure.totalG === null || cure.liningG === null ? null : cure.totalG + cure.liningG,
+                [cure.nitritePpmLined, cure.nitriteIonPpmLined, cure.highestPpmLined, cure.plannedPpmLined],
+              ),
+            ]),
       ]}
     />
   );

@@ -45,7 +45,10 @@ export const crustWords = {
   }),
   'crust.lining-salt': (p) => ({
     title: `The slices bring ${fixedText(Number(p.saltG), 1)} g of salt to each mould.`,
-    body: 'Count it: it seasons the outside. Write the lining into the formula as well.',
+    body:
+      p.counted === 'yes'
+        ? 'It seasons the outside. The lining of the formula counts it, once.'
+        : 'It seasons the outside. Nothing counts it yet: write the lining into the formula.',
   }),
 } satisfies Words<CrustFindingId>;
 

@@ -74,6 +74,10 @@ export const formulaWords = {
     title: `Salt from all sources is ${percent(p, 'saltPercent', 2)}; the target is ${percent(p, 'targetPercent', 2)}.`,
     body: `Plain salt for the target: ${grams(p, 'plainSaltG')} in all.`,
   }),
+  'formula.lining-salt': (p) => ({
+    title: `The lining brings ${grams(p, 'liningSaltG')} of salt: ${percent(p, 'linedPercent', 2)} as sliced, ${percent(p, 'mixPercent', 2)} in the mix.`,
+    body: `It seasons the outer centimetre, not the middle (${p.names}). The salt target and the weight the cure is counted on stay those of the bowl.`,
+  }),
   'formula.outside-band': (p) => ({
     title: `${p.family}: ${partName(p)} ${percent(p, 'valuePercent')}, usually ${number(p, 'minPercent', 1)}–${percent(p, 'maxPercent')}.`,
     body: 'A habit of the trade, not a limit.',
@@ -96,6 +100,11 @@ export const formulaWorkings = {
   protein: 'Each line’s weight times its share of protein, added up, divided by the total.',
   fat: 'Each line’s weight times its share of fat, added up, divided by the total. Lean, egg, cream and liver count.',
   salt: 'Plain salt, the salt in the curing salt, and what every other line brings, added up, divided by the total.',
+  linedTotal: 'Everything in the bowl and everything that lines the moulds, added up.',
+  lined:
+    'What the mix holds and what the lining holds, added up, divided by both together. The lining counts once, and only here: its weight is in neither the bowl nor the meat block.',
+  finishedSalt:
+    'Salt that went in, lining included, divided by the weight that came out: water leaves in the cook, salt stays. Juices that run out take salt along, so it may be less; fat that runs out leaves it behind. Left-over mix that was not filled makes this too high.',
   saltOnWater: 'Salt divided by salt and water together.',
   plainSalt:
     'Target share times the total without plain salt, less the salt the other lines bring, divided by one less the target share.',

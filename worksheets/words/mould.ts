@@ -39,7 +39,7 @@ export const mouldWords = {
   }),
   'mould.lining-in-formula': (p) => ({
     title: `${mouldName(p)}: write the lining into the formula too.`,
-    body: 'It has fat and often salt of its own, and may carry nitrite. Give it a line of the part "lining".',
+    body: `It has fat and often salt of its own, and may carry nitrite. Give it a line of the part "lining"${p.eachG === undefined ? '' : `: about ${number(p, 'eachG', 0)} g for each`}.`,
   }),
   'mould.fill-differs': (p) => ({
     title: `${mouldName(p)}: ${number(p, 'actualG', 0)} g filled, ${number(p, 'fillG', 0)} g planned.`,

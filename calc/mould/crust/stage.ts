@@ -48,12 +48,16 @@ const OVERLAP_MM = { min: 15, max: 20 } as const;
 const NOISE = 1e-9;
 
 /** Pastry of a pie: sheets to cut, their mass, chimneys, and the room inside. Quality only. */
-export function crustStage(slice: CrustSlice, moulds: MouldSlice): StageResult<CrustValues, CrustFindingId> {
+export function crustStage(
+  slice: CrustSlice,
+  moulds: MouldSlice,
+  context: { readonly hasLiningLine?: boolean } = {},
+): StageResult<CrustValues, CrustFindingId> {
   const mould = mouldOf(slice, moulds);
   const values = valuesOf(slice, mould);
   return {
     values,
-    findings: crustFindings(slice, mould, values),
+    findings: crustFindings(slice, mould, values, context.hasLiningLine ?? false),
     verdicts: [],
     missing: crustMissing(slice, mould, values),
   };
@@ -152,6 +156,7 @@ function crustFindings(
   slice: CrustSlice,
   mould: MouldItem | null,
   values: CrustValues,
+  hasLiningLine: boolean,
 ): Finding<CrustFindingId>[] {
   const found: Finding<CrustFindingId>[] = [];
   const tell = (id: CrustFindingId, severity: Severity, field: string, params: Params = {}) =>
@@ -178,7 +183,10 @@ function crustFindings(
     tell('crust.slices-too-narrow', 'caution', 'pieceOverlap', { mm: pieceMm, overlapMm: pieceOverlapMm });
   const liningSaltG = values.lining?.sliced?.saltG ?? null;
   if (liningSaltG !== null && liningSaltG > 0)
-    tell('crust.lining-salt', 'note', 'pieceSalt', { saltG: liningSaltG });
+    tell('crust.lining-salt', 'note', 'pieceSalt', {
+      saltG: liningSaltG,
+      counted: hasLiningLine ? 'yes' : 'no',
+    });
   if (values.saltG !== null && values.saltG > 0)
     tell('crust.salt-outside', 'note', slice.pasteId === null ? 'salt' : 'pasteId', { saltG: values.saltG });
   return found;

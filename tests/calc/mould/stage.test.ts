@@ -1,29 +1,7 @@
 import { type MouldItem, type MouldSlice, mouldStage } from '@larderwright/calc/mould';
 import { blankEntry, defaultEntry, enteredEntry } from '@larderwright/calc/quantities';
 import { describe, expect, test } from 'vitest';
-
-function terrine(change: Partial<MouldItem> = {}): MouldItem {
-  return {
-    id: 'm1',
-    name: 'Terrine',
-    shape: 'rectangular',
-    dimensions: {
-      length: enteredEntry('290', 'mm'),
-      width: enteredEntry('95', 'mm'),
-      depth: enteredEntry('75', 'mm'),
-      baseLength: blankEntry('mm'),
-      baseWidth: blankEntry('mm'),
-      diameter: blankEntry('mm'),
-    },
-    waterFill: blankEntry('mL'),
-    headspace: defaultEntry('10', 'mm'),
-    liningKind: 'none',
-    liningThickness: blankEntry('mm'),
-    count: enteredEntry('2', 'count'),
-    actualFills: [],
-    ...change,
-  };
-}
+import { terrineMould as terrine } from '../../fixtures/terrine-mould.ts';
 
 function slice(...moulds: MouldItem[]): MouldSlice {
   return { moulds, density: defaultEntry('1.04', 'g/mL') };

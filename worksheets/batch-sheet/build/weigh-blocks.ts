@@ -44,7 +44,7 @@ export function buildCure(batch: Batch, { cure, formula }: Assessment): CureBloc
 }
 
 export function buildSalt(batch: Batch, { formula }: Assessment): SaltBlock {
-  const { mix } = formula.values;
+  const { mix, lined } = formula.values;
   const sources = mix.salt.contributions
     .filter((source) => source.grams !== null && source.grams >= 1)
     .toSorted((a, b) => (b.grams ?? 0) - (a.grams ?? 0))
@@ -55,6 +55,7 @@ export function buildSalt(batch: Batch, { formula }: Assessment): SaltBlock {
     total: percent(mix.salt.fraction),
     onWater: percent(mix.saltOnWaterFraction),
     sources: sources.length > 0 ? `from ${sources.join(', ')}` : null,
+    lined: lined === null ? null : `with the lining ${percent(lined.salt.fraction) ?? '______ %'} as sliced`,
   };
 }
 
