@@ -1,5 +1,6 @@
 export { type AssessContext, type Assessment, assess } from './assess.ts';
 export { binderContext } from './binder-context.ts';
+export { cookPlanContext } from './cook-plan-context.ts';
 export { type IssuedDifference, issueAssessment, issuedDifferences } from './issue.ts';
 export { isLabelBegun, labelOf } from './label-of.ts';
 export { newBatch, newLine, newMould, newProbeLog, newReading, newStep } from './new-batch.ts';

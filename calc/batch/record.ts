@@ -3,6 +3,7 @@ import type { BlendSlice } from '../blend/index.ts';
 import type { BrineSlice } from '../brine/index.ts';
 import type { CasingsSlice } from '../casings/index.ts';
 import type { ChillBudgetSlice } from '../chill-budget/index.ts';
+import type { CookPlanSlice } from '../cook-plan/index.ts';
 import type { CureSlice } from '../cure/index.ts';
 import type { DryCureSlice } from '../dry-cure/index.ts';
 import type { DryingSlice } from '../drying/index.ts';
@@ -87,6 +88,7 @@ export interface OptionalSlices {
   crust?: CrustSlice;
   label?: LabelSlice;
   storage?: StorageSlice;
+  cookPlan?: CookPlanSlice;
 }
 
 /** One batch as one plain record: what a person entered or measured, nothing derived but `issued`. */

@@ -20,6 +20,7 @@ export type StageId =
   | 'chill-budget'
   | 'casings'
   | 'gelee'
+  | 'cook-plan'
   | 'cook'
   | 'press'
   | 'cool'

@@ -7,6 +7,7 @@ export { FAT_DENSITY_G_PER_ML, fatLiningG, liningSheetMm, liningVolumeMl, takesR
 export type { MouldFill } from './mould-fill.ts';
 export { CHILL_DEPTH_MM, WATER_DIFFERENCE } from './mould-findings.ts';
 export { mouldGeometry } from './mould-geometry.ts';
+export { type MouldReading, readMould } from './read-mould.ts';
 export type { Measures, MouldGeometry } from './shapes/geometry.ts';
 export { circularSegmentMm2 } from './shapes/trough.ts';
 export { MOULD_SIZES, type MouldSize } from './sizes.ts';

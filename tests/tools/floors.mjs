@@ -32,6 +32,7 @@ const CALC_ORDER = /** @type {const} */ ([
   ['chill-budget'],
   ['lethality', 'cooling'],
   ['growth'],
+  ['cook-plan'],
   ['batch'],
 ]);
 

@@ -5,6 +5,7 @@ import { blend } from './blend.ts';
 import { brine } from './brine.ts';
 import { casings } from './casings.ts';
 import { chillBudget } from './chill-budget.ts';
+import { cookPlan } from './cook-plan.ts';
 import { crust } from './crust.ts';
 import { residualNitrite } from './cure.ts';
 import { dryCure } from './dry-cure.ts';
@@ -163,4 +164,5 @@ export const batchSchema = v.strictObject({
   crust: v.exactOptional(crust),
   label: v.exactOptional(label),
   storage: v.exactOptional(storage),
+  cookPlan: v.exactOptional(cookPlan),
 }) satisfies v.GenericSchema<unknown, Batch>;

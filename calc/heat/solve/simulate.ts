@@ -44,6 +44,13 @@ const METAL_WK = 0.012;
 const TYPICAL_HEAT = 3.6e6;
 /** First step of a stage, s: its surroundings have just changed. */
 const FIRST_STEP_S = 2;
+/** A bath that goes on must have been there before. */
+const followsOn = (stages: readonly HeatStage[]) =>
+  stages.every(({ water }, index) => {
+    if (water?.bath.kind !== 'oven' || water.bath.startC !== null) return true;
+    return stages[index - 1]?.water?.bath.kind === 'oven';
+  });
+
 /** How near the core must come to a stage's end temperature, °C. */
 const LANDING_C = 2e-4;
 
@@ -56,7 +63,7 @@ export function simulate(
   stages: readonly HeatStage[],
   options: SimulateOptions = {},
 ): HeatRun | null {
-  if (!soundBatch(batch) || !stages.every(soundStage)) return null;
+  if (!soundBatch(batch) || !stages.every(soundStage) || !followsOn(stages)) return null;
   const settings = TIERS[options.tier ?? 'exact'];
   const { toleranceC = settings.toleranceC, fixedStepS } = options;
   const fineness =
@@ -73,8 +80,8 @@ export function simulate(
   for (const [index, stage] of stages.entries()) {
     const bath = stage.water?.bath;
     const parts = halves(state, fineSize);
-    if (bath?.kind === 'oven')
-      both(parts, (part) => part.fill(bath.startC, part.length - 2, part.length - 1));
+    const bathStartC = bath?.kind === 'oven' ? bath.startC : null;
+    if (bathStartC !== null) both(parts, (part) => part.fill(bathStartC, part.length - 2, part.length - 1));
     const flow = joinFlows(
       both(frames, (frame) => flowOf(frame, table, surroundingsOf(frame.network, stage, timeS))),
     );

@@ -55,7 +55,8 @@ function soundWater({ levelMm, filmWm2K, bath }: NonNullable<HeatStage['water']>
   if (bath.kind === 'course') return soundCourse(bath.tempC);
   const { covered: _, ...measures } = bath.pan;
   const sound = Object.values(measures).every((value) => Number.isFinite(value) && value >= 0);
-  return sound && Number.isFinite(bath.startC) && positive(bath.pan.waterG) && positive(bath.pan.pressureKPa);
+  const begun = bath.startC === null || Number.isFinite(bath.startC);
+  return sound && begun && positive(bath.pan.waterG) && positive(bath.pan.pressureKPa);
 }
 
 function soundCourse(course: Course): boolean {

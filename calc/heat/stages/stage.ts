@@ -24,7 +24,8 @@ export interface Water {
   /** A course when the water is held or was measured; a bath with its own heat balance otherwise. */
   readonly bath:
     | { readonly kind: 'course'; readonly tempC: Course }
-    | { readonly kind: 'oven'; readonly startC: number; readonly pan: OvenBath };
+    /** `startC` null: as the stage before, in the same bath, left it. */
+    | { readonly kind: 'oven'; readonly startC: number | null; readonly pan: OvenBath };
 }
 
 export type StageKind =

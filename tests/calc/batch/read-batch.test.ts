@@ -13,6 +13,7 @@ import { newBlendMaterial, newBlendSlice } from '@larderwright/calc/blend';
 import { newBrineSlice } from '@larderwright/calc/brine';
 import { newCasingsSlice } from '@larderwright/calc/casings';
 import { newChillBudgetSlice } from '@larderwright/calc/chill-budget';
+import { newCookPlanSlice } from '@larderwright/calc/cook-plan';
 import { newDryCurePiece, newDryCureSlice } from '@larderwright/calc/dry-cure';
 import { newDryingSlice, newFermentationStep } from '@larderwright/calc/drying';
 import { newGeleeSlice } from '@larderwright/calc/gelee';
@@ -82,6 +83,7 @@ describe('readBatch', () => {
       },
     ],
     ['chillBudget', newChillBudgetSlice()],
+    ['cookPlan', newCookPlanSlice()],
     [
       'binder',
       {

@@ -1,0 +1,21 @@
+export { LEAST_UNSURE, PLAN_SPREADS, type PlanBand, type PlanBands, planBands } from './band.ts';
+export { depthMmOf, type MouldBody, mouldBody } from './body.ts';
+export { DEPTHS_MM, type DepthRow, depthRows } from './depths.ts';
+export type { CookPlanFindingId } from './finding-ids.ts';
+export { newChillLeg, newCookPlanSlice } from './new-cook-plan.ts';
+export {
+  type CookPlanContext,
+  type MixFractions,
+  type PlanChange,
+  type PlanGround,
+  type PlanProblem,
+  planGround,
+} from './problem.ts';
+export { type CarryOverPull, pullForCarryOver } from './pull.ts';
+export { mediumField } from './read-plan.ts';
+export { type SectionNet, type SectionPicture, sectionAt } from './section.ts';
+export type * from './slice.ts';
+export { solvePlan } from './solve.ts';
+export { cookPlanStage } from './stage.ts';
+export type { PlanStageKind } from './stages.ts';
+export type * from './values.ts';

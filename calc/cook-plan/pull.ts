@@ -1,0 +1,49 @@
+import { simulate } from '../heat/index.ts';
+import type { PlanProblem } from './problem.ts';
+import { thermalOf } from './solve.ts';
+
+export interface CarryOverPull {
+  /** Coldest spot when it comes out of the heat, °C. */
+  readonly tempC: number;
+  readonly timeMin: number;
+}
+
+/** How long after the heat the core is followed on its climb, min. */
+const CLIMB_MIN = 90;
+/** How near the peak must come to the target, °C, and in how many rounds. */
+const NEAR_C = 0.05;
+const ROUNDS = 6;
+
+/**
+ * When to take the mould out so that carry-over brings its coldest spot just to the target. Information: whoever goes
+ * by it meets the limit by carry-over alone. Null with a hold, which is kept in the heat, without a rest or chill
+ * after it, and where the target is not reached.
+ */
+export function pullForCarryOver(problem: PlanProblem): CarryOverPull | null {
+  const batch = thermalOf(problem);
+  const [cook, ...after] = problem.stages;
+  if (batch === null || cook === undefined || problem.holdMin > 0 || after.length === 0) return null;
+  const { end } = cook.heat;
+  if (end.when !== 'core-reaches') return null;
+  let left = CLIMB_MIN;
+  const climb = after.flatMap(({ heat }) => {
+    const minutes = Math.min(left, heat.end.when === 'time' ? heat.end.minutes : left);
+    left -= minutes;
+    return minutes > 0 ? [{ ...heat, end: { when: 'time', minutes } as const }] : [];
+  });
+  let pullC = problem.targetC;
+  for (let round = 0; round < ROUNDS; round++) {
+    const run = simulate(batch, [{ ...cook.heat, end: { ...end, tempC: pullC } }, ...climb]);
+    const out = run?.stages[0];
+    if (run === null || out === undefined || !out.reached) return null;
+    const peakC = run.coreC.reduce(
+      (most, tempC, i) => ((run.timesMin[i] ?? 0) >= out.timeMin ? Math.max(most, tempC) : most),
+      pullC,
+    );
+    const over = peakC - problem.targetC;
+    if (over <= NEAR_C && over >= 0) return { tempC: pullC, timeMin: out.timeMin };
+    // Toward the safe side: the peak ends at the target or just over it.
+    pullC -= over - NEAR_C / 2;
+  }
+  return null;
+}
