@@ -1,8 +1,16 @@
 import { COMPONENTS, type Component } from '../formula/index.ts';
 import { compensatedSum } from '../quantities/index.ts';
 
+/**
+ * What standards of composition ask of a blend. Added water is water less four times meat protein (9 CFR 318.22(b),
+ * without its allowance for other protein, which a blend cannot count on); it may be below none. Ice is water as it
+ * goes in.
+ */
+export type StandardFigure = 'added-water' | 'fat-and-added-water' | 'ice';
+
 /** What one material brings, as fractions of it; null is unknown. */
-export type MaterialFractions = Readonly<Record<Component | 'liver', number | null>>;
+export type MaterialFractions = Readonly<Record<Component | 'liver', number | null>> &
+  Readonly<Partial<Record<StandardFigure, number | null>>>;
 
 /** What a blend is made of, fractions of its mass. A quality is null while a material used in it is unknown. */
 export interface Makeup {
@@ -13,6 +21,9 @@ export interface Makeup {
   readonly liver: number | null;
   readonly waterToProtein: number | null;
   readonly fatToProtein: number | null;
+  readonly 'added-water': number | null;
+  readonly 'fat-and-added-water': number | null;
+  readonly ice: number | null;
 }
 
 /** A material and its share of a blend, 0–1. */
@@ -29,10 +40,13 @@ function ratio(top: number | null, bottom: number | null): number | null {
  * Composition of a blend: Σ share × fraction. Derived: mass balance.
  */
 export function makeupOf(portions: readonly Portion[]): Makeup {
-  const of = (name: Component | 'liver'): number | null => {
+  const of = (name: Component | 'liver' | StandardFigure): number | null => {
     const parts = portions
       .filter(({ share }) => share > 0)
-      .map(({ share, fractions }) => (fractions[name] === null ? null : share * fractions[name]));
+      .map(({ share, fractions }) => {
+        const fraction = fractions[name] ?? null;
+        return fraction === null ? null : share * fraction;
+      });
     const known = parts.filter((part) => part !== null);
     return known.length === parts.length && parts.length > 0 ? compensatedSum(known) : null;
   };
@@ -45,5 +59,8 @@ export function makeupOf(portions: readonly Portion[]): Makeup {
     liver: of('liver'),
     waterToProtein: ratio(water ?? null, protein ?? null),
     fatToProtein: ratio(fat ?? null, protein ?? null),
+    'added-water': of('added-water'),
+    'fat-and-added-water': of('fat-and-added-water'),
+    ice: of('ice'),
   };
 }

@@ -1,9 +1,14 @@
 import type { LinePart } from '../formula/index.ts';
 import { blankEntry, defaultEntry, type Unit } from '../quantities/index.ts';
-import type { BlendBand, BlendMaterial, BlendSlice } from './slice.ts';
+import type { BlendBand, BlendMaterial, BlendSlice, BlendStandard } from './slice.ts';
 
 function openBand(unit: Unit): BlendBand {
   return { min: blankEntry(unit), max: blankEntry(unit) };
+}
+
+/** No name chosen. */
+export function newBlendStandard(): BlendStandard {
+  return { nameId: null, yield: blankEntry('%'), asBounds: true };
 }
 
 /** No material yet; 28 % fat is what forcemeats are often balanced to. Common practice, no source. */
@@ -21,6 +26,7 @@ export function newBlendSlice(): BlendSlice {
       liver: openBand('%'),
       'water-to-protein': openBand('ratio'),
     },
+    standard: newBlendStandard(),
   };
 }
 

@@ -1,9 +1,11 @@
 import type { MissingInput } from '../findings/index.ts';
-import { type LineComposition, lineComposition } from '../formula/index.ts';
+import { isMeat, type LineComposition, lineComposition } from '../formula/index.ts';
 import { type CompositionTable, isLiver } from '../ingredients/index.ts';
 import { type Entry, type QuantityKind, readEntry } from '../quantities/index.ts';
 import { pricePerKg } from '../yield/index.ts';
+import type { ReadBand } from './band.ts';
 import type { BlendMaterial, BlendQuality, BlendSlice } from './slice.ts';
+import { type ReadStandard, readStandard } from './standard.ts';
 
 /** The qualities a blend can be held to, in the order of the sheet. */
 export const BLEND_QUALITIES = [
@@ -14,12 +16,19 @@ export const BLEND_QUALITIES = [
   'water-to-protein',
 ] as const satisfies readonly BlendQuality[];
 
+/** Whether a person has fields for it: what only a standard bounds has none. */
+export function isBlendQuality(quality: string): quality is BlendQuality {
+  return BLEND_QUALITIES.some((known) => known === quality);
+}
+
 /** A material with its fields read. Null bounds bind nothing. */
 export interface ReadMaterial {
   readonly id: string;
   readonly name: string;
   readonly composition: LineComposition;
   readonly isLiver: boolean;
+  readonly isMeat: boolean;
+  readonly isWater: boolean;
   readonly perKg: number | null;
   readonly stockG: number | null;
   readonly minShare: number | null;
@@ -27,17 +36,12 @@ export interface ReadMaterial {
   readonly lockedG: number | null;
 }
 
-export interface ReadBand {
-  readonly quality: BlendQuality;
-  readonly min: number | null;
-  readonly max: number | null;
-}
-
 export interface ReadBlend {
   readonly materials: readonly ReadMaterial[];
   readonly totalG: number | null;
   readonly fatTargetFraction: number | null;
   readonly bands: readonly ReadBand[];
+  readonly standard: ReadStandard;
   /** Optional fields somebody wrote in, but not readably: no bound must not stand in for a bad one. */
   readonly unreadable: readonly MissingInput[];
 }
@@ -66,6 +70,8 @@ export function readBlend(slice: BlendSlice, table: CompositionTable): ReadBlend
         name: material.name,
         composition: lineComposition({ ...material, cure: null }, table),
         isLiver: material.part === 'liver' || (row !== undefined && isLiver(row)),
+        isMeat: isMeat(material.part),
+        isWater: row?.category === 'water',
         perKg: price === null ? null : pricePerKg(price, material.priceBasis),
         stockG: optional('mass', material.stock, `${path}.stock`),
         minShare: optional('fraction', material.minShare, `${path}.minShare`),
@@ -82,12 +88,14 @@ export function readBlend(slice: BlendSlice, table: CompositionTable): ReadBlend
       max: optional(kind, max, `blend.bands.${quality}.max`),
     };
   });
+  const standard = readStandard(slice);
   return {
     materials,
     totalG: positive(optional('mass', slice.total, 'blend.total')),
     fatTargetFraction: optional('fraction', slice.fatTarget, 'blend.fatTarget'),
-    bands,
-    unreadable,
+    bands: [...bands, ...standard.bands],
+    standard,
+    unreadable: [...unreadable, ...standard.missing],
   };
 }
 

@@ -32,6 +32,16 @@ export interface BlendBand {
   max: Entry;
 }
 
+/** The name it is sold under, whose standard of composition the blend must keep to. */
+export interface BlendStandard {
+  /** An id of `NAMED_STANDARDS`; null: none. */
+  nameId: string | null;
+  /** Finished weight of the blend, % of what went in, for what is sold cooked. */
+  yield: Entry;
+  /** Whether the least-cost blend takes its limits as bounds. */
+  asBounds: boolean;
+}
+
 export interface BlendSlice {
   materials: BlendMaterial[];
   /** Mass of the blend, locked lines included. */
@@ -42,4 +52,6 @@ export interface BlendSlice {
   fatTarget: Entry;
   /** Bands of the least-cost blend. Ratios are typed as plain numbers. */
   bands: Record<BlendQuality, BlendBand>;
+  /** Records of before this was asked have none. */
+  standard?: BlendStandard;
 }

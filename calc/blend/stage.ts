@@ -8,6 +8,7 @@ import { type Makeup, makeupOf } from './makeup.ts';
 import { type ReadBlend, type ReadMaterial, readBlend } from './read-blend.ts';
 import type { BlendSlice } from './slice.ts';
 import { type Square, squareBlend } from './square.ts';
+import { judgeStandard } from './standard.ts';
 
 /** Fat to protein above which an emulsion is hard to hold. Common practice, no source. */
 const MOST_FAT_TO_PROTEIN = 2.2;
@@ -82,7 +83,7 @@ export function blendStage(
   return {
     values,
     findings: blendFindings(slice, read, values, masses, context.familyId),
-    verdicts: [],
+    verdicts: judgeStandard(slice, values.squareMakeup),
     missing: squareMissing(slice, read, a, b, locked),
   };
 }

@@ -29,6 +29,13 @@ export {
 } from './line-composition.ts';
 export { type LinedMix, linedMix } from './lined.ts';
 export type { Contribution, Mix, MixComponent, MixLine } from './mix.ts';
+export {
+  NAMED_STANDARDS,
+  type NamedStandard,
+  namedStandardOf,
+  type StandardLimit,
+  type StandardQuality,
+} from './named-standards.ts';
 export { isInBowl, isMeat } from './parts.ts';
 export type { PlainSaltNeed } from './plain-salt.ts';
 export { saltOnWaterFraction } from './salt-on-water.ts';

@@ -1,8 +1,8 @@
 /** Most fat, and most fat with added water, of frankfurters and their kin: 9 CFR 319.180(a). */
-const COOKED_SAUSAGE = { fatFraction: 0.3, fatAndWaterFraction: 0.4 } as const;
+export const COOKED_SAUSAGE = { fatFraction: 0.3, fatAndWaterFraction: 0.4 } as const;
 
 /** Least protein on a fat-free basis of cooked ham, in %, and the name it earns: 9 CFR 319.104(a). */
-const COOKED_HAM_NAMES = [
+export const COOKED_HAM_NAMES = [
   { name: 'ham', leastPffPercent: 20.5 },
   { name: 'ham with natural juices', leastPffPercent: 18.5 },
   { name: 'ham, water added', leastPffPercent: 17 },

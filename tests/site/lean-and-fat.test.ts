@@ -43,6 +43,42 @@ async function square(page: Page, target: string): Promise<void> {
   await page.getByLabel('Second free material').selectOption({ label: FAT.name });
 }
 
+describe('the name it is sold under', () => {
+  it('stands beside the target with its limits and their source, and stops a square that breaks it', async () => {
+    await using visit = await openPage(PATH, { width: 320, height: 640 });
+    const { page } = visit;
+    await square(page, '52');
+    await page
+      .getByLabel('Sold in the United States under the name')
+      .selectOption({ label: 'Fresh pork sausage' });
+    // 9 CFR 319.141: fat at most 50 %, water or ice at most 3 % of all that goes in.
+    const limits = page.locator('table.figures', { hasText: 'Standard of “Fresh pork sausage”' });
+    await expect
+      .poll(() => limits.textContent())
+      .toMatch(/fat at most 50 % of the finished product.*9 CFR 319\.141/);
+    const verdicts = page.locator('section[aria-labelledby="square"] .verdict');
+    await expect
+      .poll(() => verdicts.allTextContents())
+      .toEqual([
+        expect.stringMatching(/^FAIL Fat 52\.00 %: not to be sold as “Fresh pork sausage”/),
+        expect.stringMatching(/^CANNOT TELL Water and ice/),
+      ]);
+    await expect.poll(() => page.locator('.sheet-stops').textContent()).toMatch(/not to be sold as/);
+    await field(page, 'Fat wanted, of the blend').fill('49');
+    await expect.poll(() => verdicts.first().getAttribute('data-state')).toBe('pass');
+    expect(await page.locator('.sheet-stops').count()).toBe(0);
+    await page.getByRole('button', { name: 'Find the cheapest blend' }).click();
+    // Fat costs least: by its bound the cheapest blend holds half of it. Derived.
+    const cheapest = page.locator('section[aria-labelledby="cheapest"]');
+    await expect.poll(() => cheapest.locator('.verdict').first().textContent()).toMatch(/^PASS Fat 50\.00 %/);
+    expect(await sidewaysScrollPx(page)).toBe(0);
+    await saved(page);
+    await page.reload();
+    await expect.poll(() => limits.count()).toBe(1);
+    expect(visit.problems).toEqual([]);
+  });
+});
+
 describe('the square', () => {
   it('from nothing by the keyboard alone at 320 px', async () => {
     await using visit = await openPage(PATH, { width: 320, height: 640 });

@@ -13,6 +13,7 @@ import { BlendCard } from './blend-card.tsx';
 import { $blend } from './computed.ts';
 
 const Materials = later(() => import('./materials.tsx').then((m) => m.Materials));
+const SoldUnder = later(() => import('./sold-under.tsx').then((m) => m.SoldUnder));
 const SquareAnswers = later(() => import('./square-answers.tsx').then((m) => m.SquareAnswers));
 const LeastCostAnswers = later(() => import('./least-cost.tsx').then((m) => m.LeastCostAnswers));
 
@@ -36,6 +37,10 @@ export default function LeanAndFat({ links, standing }: { links: SiteLinks; stan
           }
         />
         <AddMaterial />
+      </section>
+      <section aria-labelledby="sold-under">
+        <h2 id="sold-under">The name it is sold under</h2>
+        <SoldUnder meanwhile={<NotYet what="Some names have a standard: fat, water or liver" />} />
       </section>
       <section aria-labelledby="square">
         <h2 id="square">Two materials to one fat content</h2>

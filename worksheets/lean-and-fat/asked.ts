@@ -1,12 +1,16 @@
 import type { BlendSlice, LeastCost } from '@larderwright/calc/blend';
-import type { Finding } from '@larderwright/calc/findings';
+import type { Finding, Verdict } from '@larderwright/calc/findings';
 import { atom } from 'nanostores';
+import type { StandardOnPaper } from './card-model.ts';
 
 /** A least-cost blend that was asked for, with the question. It answers that question and no other. */
 export interface Asked {
   readonly slice: BlendSlice;
   readonly answer: LeastCost;
   readonly findings: readonly Finding[];
+  /** The blend found judged by the standard of its name. */
+  readonly verdicts: readonly Verdict[];
+  readonly paper: StandardOnPaper;
 }
 
 export type AskState =

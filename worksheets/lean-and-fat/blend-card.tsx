@@ -1,5 +1,6 @@
 import type { BlendQuality } from '@larderwright/calc/blend';
 import type { Paper } from '../batch-sheet/sheet-page.tsx';
+import { SheetVerdicts } from '../batch-sheet/sheet-verdict.tsx';
 import { Block, Cell, RowHead, WriteIn } from '../batch-sheet/write-in.tsx';
 import { BLANK_HEAD } from '../parts/card-head.ts';
 import { PrintCard } from '../parts/print-card.tsx';
@@ -39,13 +40,9 @@ interface BlendCardProps {
 export function BlendCard({ computed, paper, standing }: BlendCardProps) {
   const asked = useShared($asked);
   const card = computed?.card ?? null;
-  const blend =
-    computed &&
-    asked.state === 'answered' &&
-    asked.slice === computed.slice &&
-    asked.answer.state === 'optimal'
-      ? asked.answer.blend
-      : null;
+  const answered = computed && asked.state === 'answered' && asked.slice === computed.slice ? asked : null;
+  const blend = answered?.answer.state === 'optimal' ? answered.answer.blend : null;
+  const onPaper = [card?.standard, answered?.paper].filter((one) => one !== undefined);
   const cheapest = (id: string) => {
     const found = blend?.shares.find(({ materialId }) => materialId === id);
     return found ? ({ text: found.massG.toFixed(0), flag: 'W' } as const) : null;
@@ -56,7 +53,7 @@ export function BlendCard({ computed, paper, standing }: BlendCardProps) {
       title="Lean and fat"
       head={computed?.head ?? BLANK_HEAD}
       paper={paper}
-      stops={[]}
+      stops={[...new Set(onPaper.flatMap(({ stops }) => stops))]}
       standing={standing}
       noRules="Rule set: none, nothing here is judged by one"
     >
@@ -71,6 +68,12 @@ export function BlendCard({ computed, paper, standing }: BlendCardProps) {
             <WriteIn key={quality} label={label} value={card?.bands[quality]} />
           ))}
         </div>
+        <div class="write-row">
+          <WriteIn label="Sold under the name" value={card?.soldUnder} wide />
+          <WriteIn label="Its limits" value={card?.limits} broad />
+          <WriteIn label="Finished, of raw" value={card?.yield} unit="%" />
+        </div>
+        <SheetVerdicts verdicts={onPaper.flatMap(({ verdicts }) => verdicts)} />
       </Block>
       <Block no={2} title="Materials" stacked>
         <table class="sheet-table">

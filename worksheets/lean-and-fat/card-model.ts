@@ -4,10 +4,14 @@ import {
   type BlendSlice,
   type BlendValues,
 } from '@larderwright/calc/blend';
+import type { Verdict } from '@larderwright/calc/findings';
+import { namedStandardOf } from '@larderwright/calc/formula';
 import { type Entry, fixedText } from '@larderwright/calc/quantities';
 import { filled, worked } from '../batch-sheet/build/filled.ts';
-import type { Filled } from '../batch-sheet/sheet-model.ts';
+import { sheetVerdicts } from '../batch-sheet/build/verdicts.ts';
+import type { Filled, SheetVerdict } from '../batch-sheet/sheet-model.ts';
 import { percentText } from '../parts/number-text.ts';
+import { standardLimitText } from '../words/blend.ts';
 import { moneyText } from '../words/money.ts';
 
 /** A material on the card. */
@@ -24,10 +28,27 @@ export interface MaterialRow {
   readonly square: Filled | null;
 }
 
+/** How a blend stands to the standard of its name, as it prints. */
+export interface StandardOnPaper {
+  readonly stops: readonly string[];
+  readonly verdicts: readonly SheetVerdict[];
+}
+
+/** A broken standard is printed above all else: it is the name that must go. */
+export function standardOnPaper(verdicts: readonly Verdict[]): StandardOnPaper {
+  const all = sheetVerdicts(verdicts);
+  return { stops: all.filter(({ state }) => state === 'fail').map(({ title }) => title), verdicts: all };
+}
+
 /** The card of a blend as plain words and numbers. Null prints as a box to write in. */
 export interface BlendCardModel {
   readonly total: Filled | null;
   readonly fatTarget: Filled | null;
+  /** The name it is sold under, the limits of that name, and the finished weight. */
+  readonly soldUnder: string | null;
+  readonly limits: string | null;
+  readonly yield: Filled | null;
+  readonly standard: StandardOnPaper;
   readonly rows: readonly MaterialRow[];
   readonly bands: Readonly<Record<BlendQuality, string | null>>;
   readonly square: Readonly<Record<'fat' | 'protein' | 'water' | 'ratio' | 'cost', Filled | null>>;
@@ -47,9 +68,19 @@ function bandText(kind: 'fraction' | 'ratio', min: Entry, max: Entry): string | 
 }
 
 /** The card of a blend. */
-export function blendCard(slice: BlendSlice, values: BlendValues, currency: string): BlendCardModel {
+export function blendCard(
+  slice: BlendSlice,
+  values: BlendValues,
+  verdicts: readonly Verdict[],
+  currency: string,
+): BlendCardModel {
   const { squareMakeup: makeup, squareCost } = values;
+  const standard = namedStandardOf(slice.standard?.nameId ?? null);
   return {
+    soldUnder: standard?.name ?? null,
+    limits: standard ? standard.limits.map(standardLimitText).join('; ') : null,
+    yield: slice.standard ? filled('fraction', slice.standard.yield, '%') : null,
+    standard: standardOnPaper(verdicts),
     total: filled('mass', slice.total, 'kg'),
     fatTarget: filled('fraction', slice.fatTarget, '%'),
     rows: values.lines.flatMap((line) => {

@@ -1,6 +1,6 @@
 import type { Batch } from '@larderwright/calc/batch';
 import { type BlendSlice, type BlendValues, blendStage, newBlendSlice } from '@larderwright/calc/blend';
-import type { Finding, MissingInput } from '@larderwright/calc/findings';
+import type { Finding, MissingInput, Verdict } from '@larderwright/calc/findings';
 import { type CompositionTable, loadIngredients } from '@larderwright/calc/ingredients';
 import { type SourceId, sourceOf } from '@larderwright/calc/sources';
 import { type CardHead, cardHead } from '../parts/card-head.ts';
@@ -13,6 +13,8 @@ import { type BlendCardModel, blendCard } from './card-model.ts';
 export interface BlendComputed {
   readonly values: BlendValues;
   readonly findings: readonly Finding[];
+  /** The square judged by the standard of the name it is sold under. */
+  readonly verdicts: readonly Verdict[];
   readonly missing: readonly MissingInput[];
   /** By material id: where its figures come from, in words. */
   readonly figures: ReadonlyMap<string, string>;
@@ -45,7 +47,7 @@ export async function loadBlend(): Promise<(batch: Batch) => BlendComputed> {
       slice,
       currency,
       head: cardHead(batch, [], nowIso()),
-      card: blendCard(slice, result.values, currency),
+      card: blendCard(slice, result.values, result.verdicts, currency),
     };
   };
 }

@@ -6,6 +6,7 @@ const NAMES: Readonly<Record<string, string>> = {
   'blend.freeA': 'the first free material',
   'blend.freeB': 'the second free material',
   'blend.materials': 'a material',
+  'blend.standard.yield': 'the finished weight, of what went in',
 };
 
 const OF_MATERIAL: Readonly<Record<string, string>> = {

@@ -15,6 +15,7 @@ import type { BlendComputed } from './compute.ts';
 import { $blend } from './computed.ts';
 import { blendFieldName } from './field-names.ts';
 import { MakeupAnswers } from './makeup-answers.tsx';
+import { StandardVerdicts } from './sold-under.tsx';
 import { WriteBlend } from './write-blend.tsx';
 
 /** Asks for the cheapest blend and says what came of it. */
@@ -81,6 +82,7 @@ function AnswerOf({ asked, computed }: AnswerOfProps) {
       return (
         <>
           <BlendFound blend={answer.blend} computed={computed} />
+          <StandardVerdicts verdicts={asked.verdicts} />
           <WriteBlend masses={answer.blend.shares} what="the cheapest blend" />
           <h3>What holds it back</h3>
           {findings.length === 0 ? (

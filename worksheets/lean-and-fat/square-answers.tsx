@@ -10,6 +10,7 @@ import { moneyText } from '../words/money.ts';
 import { $blend } from './computed.ts';
 import { blendFieldName } from './field-names.ts';
 import { MakeupAnswers } from './makeup-answers.tsx';
+import { StandardVerdicts } from './sold-under.tsx';
 import { SquareDrawing } from './square-drawing.tsx';
 import { WriteBlend } from './write-blend.tsx';
 
@@ -17,7 +18,7 @@ import { WriteBlend } from './write-blend.tsx';
 export function SquareAnswers() {
   return (
     <Computed of={useShared($blend)}>
-      {({ values, findings, missing, slice, currency }) => {
+      {({ values, findings, verdicts, missing, slice, currency }) => {
         const { square, squareMasses, squareMakeup, squareCost } = values;
         const lineOf = (id: string | null) => values.lines.find(({ materialId }) => materialId === id);
         const [a, b] = [lineOf(slice.freeA), lineOf(slice.freeB)];
@@ -66,6 +67,7 @@ export function SquareAnswers() {
                     worked={<p>Each weight times its price, added up. Derived.</p>}
                   />
                 </div>
+                <StandardVerdicts verdicts={verdicts} />
                 <WriteBlend masses={squareMasses} what="the square" />
               </>
             ) : null}

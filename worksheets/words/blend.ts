@@ -1,6 +1,7 @@
 import type { BlendFindingId } from '@larderwright/calc/blend';
 import type { Params } from '@larderwright/calc/findings';
-import { fixedText, plainText } from '@larderwright/calc/quantities';
+import type { StandardLimit, StandardQuality } from '@larderwright/calc/formula';
+import { fixedText, plainText, roundTo } from '@larderwright/calc/quantities';
 import { moneyText } from './money.ts';
 import type { Words } from './wording.ts';
 
@@ -18,7 +19,30 @@ const BLEND_QUALITY_NAMES: Readonly<Record<string, string>> = {
   salt: 'salt',
   liver: 'liver',
   'water-to-protein': 'water to protein',
+  'added-water': 'added water, by its standard',
+  'fat-and-added-water': 'fat and added water, by its standard',
+  ice: 'water and ice, by its standard',
 };
+
+/** What a standard of composition bounds, in the middle of a sentence. */
+export const STANDARD_QUALITY_NAMES: Readonly<Record<StandardQuality, string>> = {
+  fat: 'fat',
+  'added-water': 'added water',
+  'fat-and-added-water': 'fat and added water together',
+  ice: 'water and ice',
+  liver: 'fresh liver',
+  pff: 'meat protein, on a fat-free basis',
+};
+
+const STANDARD_BASES: Readonly<Record<StandardLimit['of'], string>> = {
+  finished: 'of the finished product',
+  ingredients: 'of everything that goes in',
+};
+
+/** A limit of a standard: "fat at most 30 % of the finished product". */
+export function standardLimitText({ quality, side, fraction, of }: StandardLimit): string {
+  return `${STANDARD_QUALITY_NAMES[quality]} at ${side} ${plainText(roundTo(fraction * 100, 1))} % ${quality === 'pff' ? '' : STANDARD_BASES[of]}`.trim();
+}
 
 const percent = (value: unknown, decimals = 1) => `${fixedText(Number(value) * 100, decimals)} %`;
 const kilograms = (value: unknown) => `${fixedText(Number(value) / 1000, 3)} kg`;
@@ -70,6 +94,10 @@ function change(params: Params): string {
   return `${capital(boundName(params))}: ${from} must go ${word} to ${to} (${inUnit(params, params.by)} ${direction}).`;
 }
 
+function standardFigure(p: Params): string {
+  return `${capital(STANDARD_QUALITY_NAMES[p.quality as StandardQuality])} ${percent(p.figureFraction, 2)}`;
+}
+
 /** The words of every blend finding. */
 export const blendWords = {
   'blend.out-of-reach': (p) => ({
@@ -103,6 +131,23 @@ export const blendWords = {
   'blend.band-reversed': (p) => ({
     title: `${capital(BLEND_QUALITY_NAMES[String(p.quality)] ?? String(p.quality))}: the least is more than the most.`,
     body: 'Swap the two figures.',
+  }),
+  'blend.standard-broken': (p) => ({
+    title: `${standardFigure(p)}: not to be sold as “${p.name}”, which asks for ${p.side === 'most' ? 'at most' : 'at least'} ${percent(p.limitFraction)} (${p.section}).`,
+    body: 'A standard of composition of the United States. Change the blend or the name.',
+  }),
+  'blend.standard-kept': (p) => ({
+    title: `${standardFigure(p)}: within the ${percent(p.limitFraction)} of “${p.name}” (${p.section}).`,
+    body: 'By the figures of the materials. What counts in law is an analysis of the finished product.',
+  }),
+  'blend.standard-unknown': (p) => ({
+    title: `${capital(STANDARD_QUALITY_NAMES[p.quality as StandardQuality])} of “${p.name}” (${p.side === 'most' ? 'at most' : 'at least'} ${percent(p.limitFraction)}) cannot be told.`,
+    body:
+      p.why === 'yield'
+        ? 'Write the finished weight, in % of what went in: water lost in the cook moves every share.'
+        : p.why === 'water'
+          ? 'There is no water or ice among the materials. Put in what will be added, or nothing is known of it.'
+          : 'There is no blend yet, or a figure of a material is missing.',
   }),
   'blend.no-blend': (p) => ({
     title: 'No blend meets everything asked for.',
@@ -156,5 +201,7 @@ export const blendWorkings = {
   leastCost: 'Of all blends inside every bound, the one whose shares times prices add up to least.',
   relax:
     'Each bound may be overstepped at a charge; the blend with the least charge shows which must move. Stocks and shares are charged least, salt most.',
+  standard:
+    'Fat: the blend’s fat ÷ the yield. Added water: water less what was lost, less four times the meat protein, ÷ the yield. Liver and ice: their share of the blend, raw. On a fat-free basis: meat protein ÷ (yield − fat). All that is lost is taken for water. Put everything that goes in among the materials.',
   worth: 'The blend solved again with that one bound moved. It holds for that step, not for twice it.',
 } as const;

@@ -24,5 +24,6 @@ export const blend = v.strictObject({
   freeA: stamp,
   freeB: stamp,
   fatTarget: entry,
+  standard: v.exactOptional(v.strictObject({ nameId: stamp, yield: entry, asBounds: v.boolean() })),
   bands: v.strictObject({ fat: band, protein: band, salt: band, liver: band, 'water-to-protein': band }),
 });

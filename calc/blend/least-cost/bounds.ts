@@ -1,13 +1,13 @@
 import { compensatedSum } from '../../quantities/index.ts';
+import type { BoundQuality } from '../band.ts';
 import type { MaterialFractions } from '../makeup.ts';
-import type { BlendQuality } from '../slice.ts';
 import type { BlendProblem, ProblemMaterial } from './problem.ts';
 
 /** One wish or fact that narrows a blend. A share and a stock are of one material, a quality of the whole. */
 export type Bound =
   | { readonly kind: 'stock'; readonly materialId: string; readonly limit: number }
   | { readonly kind: 'least-share' | 'most-share'; readonly materialId: string; readonly limit: number }
-  | { readonly kind: 'quality-min' | 'quality-max'; readonly quality: BlendQuality; readonly limit: number };
+  | { readonly kind: 'quality-min' | 'quality-max'; readonly quality: BoundQuality; readonly limit: number };
 
 /** A bound as a row over the free materials: Σ coefficient × share ≤ rhs, or ≥ rhs. */
 export interface Row {
@@ -46,7 +46,7 @@ export function boundsOf(problem: BlendProblem): Bound[] {
  * What a unit of a material adds to a quality's row. A ratio water : protein ≤ r is the straight line
  * Σ (water − r × protein) × share ≤ 0.
  */
-function qualityCoefficient(quality: BlendQuality, limit: number, fractions: MaterialFractions): number {
+function qualityCoefficient(quality: BoundQuality, limit: number, fractions: MaterialFractions): number {
   if (quality === 'water-to-protein') return (fractions.water ?? 0) - limit * (fractions.protein ?? 0);
   return fractions[quality] ?? 0;
 }

@@ -1,5 +1,6 @@
 import type { Finding, Params, Severity } from '../../findings/index.ts';
 import type { BlendFindingId } from '../finding-ids.ts';
+import { isBlendQuality } from '../read-blend.ts';
 import type { BlendSlice } from '../slice.ts';
 import type { Bound } from './bounds.ts';
 import type { LeastCost } from './least-cost.ts';
@@ -12,6 +13,7 @@ type BlendFinding = Finding<BlendFindingId>;
 const SMALLEST_CHANGE = 1e-4;
 
 function fieldOf(bound: Bound): string {
+  if ('quality' in bound && !isBlendQuality(bound.quality)) return 'blend.standard';
   if ('quality' in bound)
     return `blend.bands.${bound.quality}.${bound.kind === 'quality-min' ? 'min' : 'max'}`;
   const field = ({ stock: 'stock', 'least-share': 'minShare', 'most-share': 'maxShare' } as const)[

@@ -1,9 +1,10 @@
 import type { MissingInput } from '../../findings/index.ts';
 import { COMPONENTS } from '../../formula/index.ts';
 import type { CompositionTable } from '../../ingredients/index.ts';
+import type { BoundQuality, ReadBand } from '../band.ts';
 import type { MaterialFractions } from '../makeup.ts';
-import { type ReadBand, type ReadBlend, type ReadMaterial, readBlend } from '../read-blend.ts';
-import type { BlendQuality, BlendSlice } from '../slice.ts';
+import { type ReadBlend, type ReadMaterial, readBlend } from '../read-blend.ts';
+import type { BlendSlice } from '../slice.ts';
 import { lockedShare } from './bounds.ts';
 import { type Blend, cheapestWithin } from './optimum.ts';
 import type { BlendProblem } from './problem.ts';
@@ -21,18 +22,33 @@ export type LeastCost =
   | { readonly state: 'no-answer' };
 
 /** Composition fields a quality rests on. */
-const FIELDS: Readonly<Record<BlendQuality, readonly (typeof COMPONENTS)[number][]>> = {
+const FIELDS: Readonly<Record<BoundQuality, readonly (typeof COMPONENTS)[number][]>> = {
   fat: ['fat'],
   protein: ['protein'],
   salt: ['salt'],
   liver: [],
   'water-to-protein': ['water', 'protein'],
+  'added-water': ['water', 'protein'],
+  'fat-and-added-water': ['fat', 'water', 'protein'],
+  ice: [],
 };
 
+/** Water that meat protein is taken to bring with it, parts to one of protein: 9 CFR 318.22(b). */
+const WATER_PER_PROTEIN = 4;
+
 /** The fractions of a material. Liver is all or nothing of it. */
-export function fractionsOf({ composition, isLiver }: ReadMaterial): MaterialFractions {
+export function fractionsOf({ composition, isLiver, isMeat, isWater }: ReadMaterial): MaterialFractions {
   const known = Object.fromEntries(COMPONENTS.map((name) => [name, composition[name].fraction]));
-  return { ...(known as Omit<MaterialFractions, 'liver'>), liver: isLiver ? 1 : 0 };
+  const { water, protein, fat } = known as Pick<MaterialFractions, 'water' | 'protein' | 'fat'>;
+  const added =
+    water === null || protein === null ? null : water - WATER_PER_PROTEIN * (isMeat ? protein : 0);
+  return {
+    ...(known as Pick<MaterialFractions, 'water' | 'protein' | 'fat' | 'salt'>),
+    liver: isLiver ? 1 : 0,
+    'added-water': added,
+    'fat-and-added-water': added === null || fat === null ? null : fat + added,
+    ice: isWater ? 1 : 0,
+  };
 }
 
 function isBound({ min, max }: ReadBand): boolean {

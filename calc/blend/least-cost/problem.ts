@@ -1,5 +1,5 @@
+import type { ReadBand } from '../band.ts';
 import type { MaterialFractions } from '../makeup.ts';
-import type { ReadBand } from '../read-blend.ts';
 
 /** A material as the linear programme sees it. */
 export interface ProblemMaterial {

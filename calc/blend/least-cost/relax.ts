@@ -25,7 +25,17 @@ export interface Relaxed {
  * How unwelcome it is to move a bound by its whole scale: stocks and shares are easiest to change, then the make-up,
  * salt last of all. House choice; it decides only which way out is named first.
  */
-const WEIGHTS = { material: 1, fat: 3, liver: 3, 'water-to-protein': 3, protein: 5, salt: 30 } as const;
+const WEIGHTS = {
+  material: 1,
+  fat: 3,
+  liver: 3,
+  'water-to-protein': 3,
+  protein: 5,
+  ice: 10,
+  'added-water': 10,
+  'fat-and-added-water': 10,
+  salt: 30,
+} as const;
 
 function weightOf(bound: Bound): number {
   return 'quality' in bound ? WEIGHTS[bound.quality] : WEIGHTS.material;

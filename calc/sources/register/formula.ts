@@ -10,9 +10,18 @@ export const formulaSources = {
     note: 'Working ranges, never limits. Outside them food may be good; inside them it may be bad.',
   },
   'us-9-cfr-319': {
-    title: '9 CFR 319.140, 319.141, 319.180, 319.182, 319.881: composition of sausages and liver products',
+    title:
+      '9 CFR part 319: composition of sausages and liver products (319.140, 319.141, 319.180, 319.182, 319.881)',
     issuer: 'United States Department of Agriculture, Food Safety and Inspection Service',
     edition: 'annual edition of 2015',
+    reviewed: '2026-11-25',
+    mark: 'confirmed',
+    note: 'Later editions were not read.',
+  },
+  'us-9-cfr-319-104': {
+    title: '9 CFR 318.19 and 319.104(a): protein of cured pork products on a fat-free basis',
+    issuer: 'United States Department of Agriculture, Food Safety and Inspection Service',
+    edition: '319.104 as of 2007',
     reviewed: '2026-11-25',
     mark: 'confirmed',
     note: 'Later editions were not read.',

@@ -16,7 +16,7 @@ export function independentCost(problem: BlendProblem): number | null {
   const totalKg = problem.totalG / 1000;
   const row = (of: (index: number) => number) =>
     problem.materials.map((_, index) => term(of(index), `m${index}`)).join(' ');
-  const fraction = (index: number, name: 'fat' | 'protein' | 'salt' | 'water' | 'liver') =>
+  const fraction = (index: number, name: keyof BlendProblem['materials'][number]['fractions']) =>
     problem.materials[index]?.fractions[name] ?? 0;
   const rows = [`${row(() => 1)} = ${totalKg.toFixed(12)}`];
   for (const { quality, min, max } of problem.bands) {
