@@ -9,4 +9,7 @@ export type * from './record.ts';
 export { BATCH_SCHEMA } from './record.ts';
 export { type RecordFindingId, recordStage } from './record-stage.ts';
 export type { RuleSetUsed } from './rule-sets-used.ts';
+export { batchSchema } from './schema/index.ts';
+export { entry as entrySchema } from './schema/shared.ts';
 export { CALC_VERSION } from './version.ts';
+export { withoutPeople } from './without-people.ts';

@@ -14,7 +14,7 @@ import { gelee } from './gelee.ts';
 import { label } from './label.ts';
 import { plan } from './plan.ts';
 import { seasoning } from './seasoning.ts';
-import { declared, entry, linePart, list, stamp, text } from './shared.ts';
+import { declared, entry, linePart, list, person, signatures, stamp, text } from './shared.ts';
 import { slicing } from './slicing.ts';
 import { storage } from './storage.ts';
 import { yieldTests } from './yield.ts';
@@ -58,8 +58,8 @@ const reading = v.strictObject({
   at: text,
   temperature: entry,
   enteredAt: stamp,
-  initials: text,
-  excluded: v.nullable(v.strictObject({ reason: text, initials: text, at: text })),
+  initials: person,
+  excluded: v.nullable(v.strictObject({ reason: text, initials: person, at: text })),
 });
 
 const step = v.strictObject({
@@ -105,7 +105,7 @@ export const batchSchema = v.strictObject({
     batchNo: text,
     kitchen: text,
     portions: entry,
-    madeBy: text,
+    madeBy: person,
     finished: entry,
     useBy: text,
   }),
@@ -114,8 +114,8 @@ export const batchSchema = v.strictObject({
     ruleSetId: stamp,
     nitriteTarget: entry,
     scaleReadability: entry,
-    weighedBy: text,
-    checkedBy: text,
+    weighedBy: person,
+    checkedBy: person,
     residual: v.exactOptional(residualNitrite),
   }),
   mould: v.strictObject({ moulds: list(mould), density: entry }),
@@ -141,11 +141,11 @@ export const batchSchema = v.strictObject({
       decision: v.picklist(['', 'release', 'reheat', 'discard', 'hold'] as const),
       cause: text,
       prevention: text,
-      by: text,
+      by: person,
     }),
   ),
-  signOffs: list(
-    v.strictObject({ role: v.picklist(['made', 'checked', 'verified'] as const), name: text, at: text }),
+  signOffs: signatures(
+    v.strictObject({ role: v.picklist(['made', 'checked', 'verified'] as const), name: person, at: text }),
   ),
   notes: text,
   issued: list(issued),

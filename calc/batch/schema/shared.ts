@@ -7,6 +7,15 @@ const MAX_TEXT = 20_000;
 const MAX_ROWS = 120_000;
 
 export const text = v.pipe(v.string(), v.maxLength(MAX_TEXT));
+/** Marks fields that say who did something: a copy for other people leaves them out. */
+type Holds = 'person' | 'signatures';
+const holds = (what: Holds) => ({ holds: what });
+
+/** Name or initials of a person. Every such field of the record is of this kind. */
+export const person = v.pipe(text, v.metadata(holds('person')));
+/** A list whose rows are somebody's signature and nothing else. */
+export const signatures = <T extends v.GenericSchema>(row: T) =>
+  v.pipe(v.array(row), v.maxLength(MAX_ROWS), v.metadata(holds('signatures')));
 /** A text that may be absent: a moment, an id. */
 export const stamp = v.nullable(text);
 export const list = <T extends v.GenericSchema>(item: T) => v.pipe(v.array(item), v.maxLength(MAX_ROWS));
