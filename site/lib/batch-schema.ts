@@ -13,10 +13,14 @@ export function publishedSchema(): Record<string, unknown> {
     target: 'draft-2020-12',
     definitions: { batch: batchSchema, entry: entrySchema },
     // Our own mark of such fields is no keyword of JSON Schema.
-    overrideAction: ({ valibotAction, jsonSchema }) =>
-      valibotAction.type === 'metadata'
-        ? { ...jsonSchema, description: 'Says who did something: left out of copies for other people.' }
-        : undefined,
+    overrideAction: ({ valibotAction, jsonSchema }) => {
+      if (valibotAction.type !== 'metadata') return undefined;
+      const { holds, ...plain } = jsonSchema as Record<string, unknown>;
+      return {
+        ...plain,
+        ...(holds ? { description: 'Who did it. Left out of a link that is handed on.' } : {}),
+      };
+    },
   });
   return {
     $schema,

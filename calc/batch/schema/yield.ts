@@ -1,5 +1,5 @@
 import * as v from 'valibot';
-import { entry, list, text } from './shared.ts';
+import { entry, list, person, text } from './shared.ts';
 
 const part = v.strictObject({
   id: text,
@@ -11,7 +11,7 @@ const part = v.strictObject({
 const trial = v.strictObject({
   id: text,
   on: text,
-  by: text,
+  by: person,
   purchased: entry,
   parts: v.record(text, entry),
 });
