@@ -1,3 +1,4 @@
+import { strToU8 } from 'fflate';
 import type { Batch } from '../batch/index.ts';
 
 /** Reversed polynomial of the CRC-32 of ISO/IEC/IEEE 8802-3 (Ethernet) and ISO/IEC 9899-era archives. */
@@ -54,9 +55,9 @@ function said(value: unknown): unknown {
  */
 export function recordChecksum(batch: Batch): string {
   const { id, product, formula, cure, mould, process, press } = batch;
-  const { deviations, signOffs, notes, dryCure, brine, drying, binder, seasoning, label } = batch;
+  const { deviations, signOffs, notes, dryCure, brine, drying, binder, seasoning, label, storage } = batch;
   const printed = { id, product, formula, cure, mould, process, press, deviations, signOffs, notes };
-  const begun = { dryCure, brine, drying, binder, seasoning, label };
+  const begun = { dryCure, brine, drying, binder, seasoning, label, storage };
   const text = JSON.stringify(said({ ...printed, ...begun }));
-  return inDigits(crc32(new TextEncoder().encode(text)));
+  return inDigits(crc32(strToU8(text)));
 }

@@ -1,5 +1,6 @@
-import { deflateSync, Inflate } from 'fflate';
+import { deflateSync, Inflate, strFromU8, strToU8 } from 'fflate';
 import { type Batch, type ReadBatch, readBatch, withoutPeople } from '../batch/index.ts';
+import { fromBase64Url, toBase64Url } from './base64url.ts';
 import { crc32 } from './checksum.ts';
 import { inspectJson } from './inspect-json.ts';
 import type { Plain } from './pack/codes.ts';
@@ -17,24 +18,7 @@ const MOST_BYTES = 2_000_000;
 const STEP_BYTES = 512;
 const CRC_BYTES = 4;
 
-const dictionary = new TextEncoder().encode(SHARE_DICTIONARY_1);
-
-function toUrlText(bytes: Uint8Array): string {
-  let binary = '';
-  for (const byte of bytes) binary += String.fromCharCode(byte);
-  return btoa(binary).replaceAll('+', '-').replaceAll('/', '_').replaceAll('=', '');
-}
-
-function fromUrlText(text: string): Uint8Array | null {
-  if (!/^[\w-]+$/.test(text)) return null;
-  try {
-    return Uint8Array.from(atob(text.replaceAll('-', '+').replaceAll('_', '/')), (char) =>
-      char.charCodeAt(0),
-    );
-  } catch {
-    return null;
-  }
-}
+const dictionary = strToU8(SHARE_DICTIONARY_1);
 
 /**
  * A batch as the text of a share link: packed, compressed, letters that stand in an address as they are. Names of people,
@@ -44,12 +28,12 @@ function fromUrlText(text: string): Uint8Array | null {
  */
 export function shareText(batch: Batch): string {
   const plain = JSON.parse(JSON.stringify(withoutPeople(batch))) as Plain;
-  const bytes = new TextEncoder().encode(JSON.stringify(pack(plain)));
+  const bytes = strToU8(JSON.stringify(pack(plain)));
   const packed = deflateSync(bytes, { level: 9, mem: 9, dictionary });
   const whole = new Uint8Array(CRC_BYTES + packed.length);
   new DataView(whole.buffer).setUint32(0, crc32(bytes));
   whole.set(packed, CRC_BYTES);
-  return `${VERSION}.${toUrlText(whole)}`;
+  return `${VERSION}.${toBase64Url(whole)}`;
 }
 
 /** What is wrong with a link. */
@@ -98,7 +82,7 @@ export function openShare(text: string): OpenedShare {
   const [, version = '', payload = ''] = /^(\d{1,6})\.(.*)$/s.exec(text) ?? [];
   if (version === '') return { ok: false, problem: 'no-link' };
   if (Number(version) > VERSION) return { ok: false, problem: 'newer-link', version: Number(version) };
-  const whole = fromUrlText(payload);
+  const whole = fromBase64Url(payload);
   if (Number(version) !== VERSION || whole === null || whole.length <= CRC_BYTES)
     return { ok: false, problem: 'cut-or-changed' };
   const bytes = inflated(whole.subarray(CRC_BYTES));
@@ -106,7 +90,7 @@ export function openShare(text: string): OpenedShare {
   if (bytes === null || crc32(bytes) !== new DataView(whole.buffer, whole.byteOffset).getUint32(0))
     return { ok: false, problem: 'cut-or-changed' };
   try {
-    const plain = unpack(JSON.parse(new TextDecoder('utf-8', { fatal: true }).decode(bytes)));
+    const plain = unpack(JSON.parse(strFromU8(bytes)));
     return inspectJson(plain) ? { ok: false, problem: 'forbidden' } : readBatch(plain);
   } catch (error) {
     return { ok: false, problem: error instanceof NotPacked ? 'forbidden' : 'cut-or-changed' };

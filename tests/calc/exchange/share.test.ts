@@ -80,11 +80,10 @@ describe('a damaged or hostile link', () => {
 
   it('never opens when one letter of it was changed, cut or added', () => {
     fc.assert(
-      fc.property(fc.nat(good.length - 3), fc.constantFrom('A', 'z', '-', '%', ''), (at, letter) => {
+      fc.property(fc.nat(good.length - 2), fc.constantFrom('A', 'z', '-', '%', ''), (at, letter) => {
         const place = at + 2;
         const changed = good.slice(0, place) + letter + good.slice(place + 1);
-        // The last letter carries spare bits that mean nothing.
-        fc.pre(changed !== good && place < good.length - 1);
+        fc.pre(changed !== good);
         expect(openShare(changed)).toMatchObject({ ok: false });
       }),
     );
