@@ -27,7 +27,7 @@ function there<T>(value: T | null | undefined, what: string): T {
 }
 
 /** A range, or one value where both ends are the same. */
-export function span(low: number, high: number): Figure['value'] {
+function span(low: number, high: number): Figure['value'] {
   return low === high ? low : [low, high];
 }
 
