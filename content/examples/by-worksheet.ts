@@ -1,3 +1,5 @@
+import type { BinderSlice, GarnishLine, PanadeKind } from '@larderwright/calc/binder';
+import { newBinderSlice, newGarnishLine, panadeOf, rawPanadeG, withPanade } from '@larderwright/calc/binder';
 import type { CasingsSlice } from '@larderwright/calc/casings';
 import { newCasingsSlice } from '@larderwright/calc/casings';
 import type { ChillBudgetSlice } from '@larderwright/calc/chill-budget';
@@ -8,17 +10,62 @@ import { enteredEntry } from '@larderwright/calc/quantities';
 import type { SeasoningSlice } from '@larderwright/calc/seasoning';
 import { newBlendItem, newSeasoningBlend, newSeasoningSlice } from '@larderwright/calc/seasoning';
 
-/** Lean and fat before the grinder, kg and °C. */
+type Lot = readonly [kg: string, tempC: string];
+
+/** Lean, fat and what is poured in, kg and °C, with the warmest end wanted, °C, and the water the formula allows, g. */
 export function coldMeat(
-  lean: readonly [kg: string, tempC: string],
-  fat: readonly [kg: string, tempC: string],
+  lots: Readonly<Partial<Record<'lean' | 'fat' | 'liquid' | 'ice', Lot>>>,
+  limitC: string,
+  more: Partial<ChillBudgetSlice> = {},
 ): ChillBudgetSlice {
-  const lot = (kind: 'lean' | 'fat', [kg, tempC]: readonly [string, string]) => ({
-    ...newChillLot(kind, kind),
-    mass: enteredEntry(kg, 'kg'),
-    temp: enteredEntry(tempC, 'C'),
-  });
-  return { ...newChillBudgetSlice(), lots: [lot('lean', lean), lot('fat', fat)] };
+  const kinds = ['lean', 'fat', 'liquid', 'ice'] as const;
+  return {
+    ...newChillBudgetSlice(),
+    lots: kinds.flatMap((kind) => {
+      const given = lots[kind];
+      if (!given) return [];
+      const [kg, tempC] = given;
+      return [{ ...newChillLot(kind, kind), mass: enteredEntry(kg, 'kg'), temp: enteredEntry(tempC, 'C') }];
+    }),
+    limit: enteredEntry(limitC, 'C'),
+    ...more,
+  };
+}
+
+/** A panade of a kind on a mass of meat, g, in the usual share. */
+export function panadeFor(
+  meatG: number,
+  kind: PanadeKind,
+  cookedG: number,
+  more: Partial<BinderSlice> = {},
+): BinderSlice {
+  const raw = rawPanadeG(cookedG, panadeOf(kind).lossFraction);
+  return {
+    ...withPanade(newBinderSlice(), kind, raw),
+    meat: enteredEntry(String(meatG), 'g'),
+    panadeTemp: enteredEntry('3', 'C'),
+    ...more,
+  };
+}
+
+/** Something folded in: weighed ready, g, in dice of a size, mm. */
+export function folded(
+  id: string,
+  name: string,
+  ingredientId: string,
+  preparedG: string,
+  pieceMm: string,
+  more: Partial<GarnishLine> = {},
+): GarnishLine {
+  return {
+    ...newGarnishLine(id),
+    name,
+    ingredientId,
+    prepared: enteredEntry(preparedG, 'g'),
+    pieceSize: enteredEntry(pieceMm, 'mm'),
+    dried: true,
+    ...more,
+  };
 }
 
 /** A jelly by its liquid, mL, and the use it is for. */
@@ -33,8 +80,8 @@ export function jelly(liquidMl: string, use: GeleeSlice['use'], more: Partial<Ge
 }
 
 /** Links of a mass, g, in a casing of the table. */
-export function links(casingId: string, linkG: string): CasingsSlice {
-  return { ...newCasingsSlice(), casingId, linkMass: enteredEntry(linkG, 'g') };
+export function links(casingId: string, linkG: string, more: Partial<CasingsSlice> = {}): CasingsSlice {
+  return { ...newCasingsSlice(), casingId, linkMass: enteredEntry(linkG, 'g'), ...more };
 }
 
 /** One blend by parts at its dose, g/kg. */

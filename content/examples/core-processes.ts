@@ -1,7 +1,7 @@
 import type { Batch } from '@larderwright/calc/batch';
 import { enteredEntry } from '@larderwright/calc/quantities';
 import { line } from '../demo/compose.ts';
-import { coldMeat } from './by-worksheet.ts';
+import { coldMeat, folded, panadeFor } from './by-worksheet.ts';
 import { cure, example, formula, loaves, press, work } from './compose.ts';
 import { coreReadings } from './core-curve.ts';
 
@@ -15,6 +15,7 @@ const LOAF = { skinMin: 12, coreMin: 44 };
 /** The work of the bench: panade, garnish, grinder, mixer, mould, bath, press. */
 export const coreProcesses: Readonly<Record<string, Batch>> = {
   panades: example('panades', 'Veal and pork terrine with a bread panade', TARNWICK, {
+    binder: panadeFor(2400, 'bread', 240, { egg: enteredEntry('40', 'g') }),
     formula: formula(null, '1.65', [
       line('veal', 'Veal shoulder, trimmed', 'lean', 'kitchen-veal-shoulder', '1000'),
       line('pork', 'Pork shoulder 80/20', 'lean', 'kitchen-pork-shoulder-80-20', '800'),
@@ -28,6 +29,18 @@ export const coreProcesses: Readonly<Record<string, Batch>> = {
   }),
 
   garnishes: example('garnishes', 'Pork and ham terrine with pistachio and apricot', QUILLSTONE, {
+    binder: {
+      ...panadeFor(2250, 'none', 0, { egg: enteredEntry('130', 'g') }),
+      mouldWidth: enteredEntry('95', 'mm'),
+      mouldHeight: enteredEntry('75', 'mm'),
+      sliceThickness: enteredEntry('12', 'mm'),
+      garnish: [
+        folded('ham', 'Cooked ham, dice', 'kitchen-ham-cooked', '260', '10'),
+        folded('pistachio', 'Pistachios, skinned', 'pistachio', '90', '8', { shape: 'ball' }),
+        folded('apricot', 'Dried apricots, soaked, dice', 'apricot-dried', '80', '8'),
+        folded('carrot', 'Carrot, blanched, dice', 'kitchen-carrot-blanched', '90', '8'),
+      ],
+    },
     formula: formula(null, '1.65', [
       line('pork', 'Pork shoulder 80/20', 'lean', 'kitchen-pork-shoulder-80-20', '1800'),
       line('backfat', 'Pork back fat, rindless', 'fat', 'kitchen-pork-backfat', '450'),
@@ -41,7 +54,7 @@ export const coreProcesses: Readonly<Record<string, Batch>> = {
   }),
 
   grinding: example('grinding', 'Coarse pork and liver mix, weighed after the grinder', TARNWICK, {
-    chillBudget: coldMeat(['2.4', '-1'], ['0.5', '-3']),
+    chillBudget: coldMeat({ lean: ['2.4', '-1'], fat: ['0.5', '-3'] }, '7'),
     formula: formula(null, '1.7', [
       line('pork', 'Pork shoulder 80/20, 8 mm plate', 'lean', 'kitchen-pork-shoulder-80-20', '2000', {
         actual: '1988',
@@ -55,7 +68,9 @@ export const coreProcesses: Readonly<Record<string, Batch>> = {
   }),
 
   'mixing-and-binding': example('mixing-and-binding', 'Pork and veal mix, cure and salt first', TARNWICK, {
-    chillBudget: coldMeat(['2.2', '0'], ['0.6', '-2']),
+    chillBudget: coldMeat({ lean: ['2.2', '0'], fat: ['0.6', '-2'], liquid: ['0.28', '3'] }, '12', {
+      liquidAllowance: enteredEntry('140', 'g'),
+    }),
     formula: formula(null, '1.65', [
       line('pork', 'Pork shoulder 80/20', 'lean', 'kitchen-pork-shoulder-80-20', '1500'),
       line('veal', 'Veal shoulder, trimmed', 'lean', 'kitchen-veal-shoulder', '700'),
@@ -102,6 +117,13 @@ export const coreProcesses: Readonly<Record<string, Batch>> = {
     'Veal terrine, a probe that may be one degree out',
     LAMPLIGHT,
     {
+      formula: formula(null, '1.65', [
+        line('veal', 'Veal shoulder, trimmed', 'lean', 'kitchen-veal-shoulder', '900'),
+        line('backfat', 'Pork back fat, rindless', 'fat', 'kitchen-pork-backfat', '520'),
+        line('cream', 'Whipping cream 35 %', 'liquid', 'kitchen-cream-35', '250'),
+        line('egg', 'Whole egg', 'egg', 'kitchen-egg', '160'),
+        line('salt', 'Salt', 'salt', 'salt', '31'),
+      ]),
       mould: {
         density: enteredEntry('1.04', 'g/mL'),
         moulds: [loaves('Terrine 290 × 95 × 75', ['290', '95', '75'], '10', '1')],

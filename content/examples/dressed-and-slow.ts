@@ -1,10 +1,13 @@
 import type { Batch } from '@larderwright/calc/batch';
+import { newCrustSlice } from '@larderwright/calc/mould';
 import { enteredEntry } from '@larderwright/calc/quantities';
 import { line } from '../demo/compose.ts';
 import { pateEnCroute } from '../demo/pate-en-croute.ts';
-import { jelly } from './by-worksheet.ts';
-import { at, derived, example, formula, loaves, press, work } from './compose.ts';
+import { jelly, links } from './by-worksheet.ts';
+import { at, cure, derived, example, formula, loaves, press, work } from './compose.ts';
 import { coreReadings } from './core-curve.ts';
+import { saltedPieces, trimmed } from './meat-work.ts';
+import { labelled } from './sale-work.ts';
 
 const TARNWICK = 'Tarnwick Training Kitchen';
 const QUILLSTONE = 'Quillstone Farm Shop';
@@ -26,9 +29,17 @@ export const dressedAndSlow: Readonly<Record<string, Batch>> = {
         loaves('Hinged 350 × 80 × 60, inside the crust', ['342', '72', '54'], '5', '1', { id: 'hinged' }),
       ],
     },
+    crust: {
+      ...newCrustSlice(),
+      mouldId: 'hinged',
+      lidThickness: enteredEntry('5', 'mm'),
+      pieceWidth: enteredEntry('60', 'mm'),
+      pieceMass: enteredEntry('14', 'g'),
+      pieceSalt: enteredEntry('3', '%'),
+    },
     gelee: jelly('150', 'inlay', {
-      cavity: enteredEntry('120', 'mL'),
-      pour: enteredEntry('18', 'C'),
+      cavity: enteredEntry('980', 'mL'),
+      pour: enteredEntry('26', 'C'),
       core: enteredEntry('12', 'C'),
     }),
     process: work({
@@ -58,6 +69,20 @@ export const dressedAndSlow: Readonly<Record<string, Batch>> = {
     'Chicken galantine, poached in its stock',
     TARNWICK,
     {
+      yield: trimmed('bird', 'Chicken, whole, boned for a galantine', {
+        price: '5.40',
+        purchasedKg: '2.1',
+        piles: { lean: '910', fat: '70', garnish: '190', 'skin-bone': '830', waste: '85' },
+        by: 'Bench 2',
+        worth: { fat: '1.00', 'skin-bone': '1.50' },
+        neededKg: '1.2',
+        usual: ['48', '55'],
+      }),
+      casings: links('cloth', '1800', {
+        stuffedDiameter: enteredEntry('75', 'mm'),
+        spare: enteredEntry('10', '%'),
+      }),
+      press: press('300', '80', '1.8', '0.75', '13:00'),
       formula: formula('galantine', '1.55', [
         line('chicken', 'Chicken thigh, skinless', 'lean', 'kitchen-chicken-thigh', '900'),
         line('veal', 'Veal shoulder, trimmed', 'lean', 'kitchen-veal-shoulder', '300'),
@@ -92,6 +117,7 @@ export const dressedAndSlow: Readonly<Record<string, Batch>> = {
       finished: enteredEntry('1640', 'g'),
       useBy: '2026-02-22',
     },
+    cure: { ...cure('great-britain', '0', '1'), checkedBy: '' },
     gelee: jelly('500', 'coat', { naturalSet: enteredEntry('0', '%') }),
     formula: formula('ham-in-jelly', '1.51', [
       line('ham', 'Cooked ham, pulled', 'lean', 'kitchen-ham-cooked', '1080', { lot: 'H-88' }),
@@ -120,6 +146,18 @@ export const dressedAndSlow: Readonly<Record<string, Batch>> = {
   }),
 
   rillettes: example('rillettes', 'Pork rillettes in shallow pots', QUILLSTONE, {
+    product: { finished: enteredEntry('2440', 'g'), useBy: '2026-02-21' },
+    cure: { ...cure('great-britain', '0', '1'), checkedBy: '' },
+    label: labelled(
+      'Pork rillettes',
+      QUILLSTONE,
+      {
+        belly: { stressed: true },
+        shoulder: { stressed: true },
+        juice: { name: 'pork cooking juice', madeOf: 'pork', allergens: [] },
+      },
+      { pack: 'jar', loss: 'nothing', netWeight: enteredEntry('180', 'g'), life: enteredEntry('5', 'd') },
+    ),
     formula: formula('rillettes', '1.6', [
       line('belly', 'Pork belly, cooked and drained', 'lean', 'kitchen-pork-belly', '700'),
       line('shoulder', 'Pork shoulder, cooked and drained', 'lean', 'kitchen-pork-shoulder-80-20', '1000'),
@@ -144,6 +182,12 @@ export const dressedAndSlow: Readonly<Record<string, Batch>> = {
   }),
 
   confit: example('confit', 'Duck legs confit', SKERROW, {
+    cure: { ...cure('great-britain', '0', '1'), checkedBy: '' },
+    dryCure: saltedPieces('2', [
+      ['Legs 1 to 4', '1020', '35'],
+      ['Legs 5 to 8', '980', '35'],
+      ['Legs 9 to 12', '1000', '34'],
+    ]),
     formula: formula('confit', '1.4', [
       line('legs', 'Duck legs, salted, rinsed, dried', 'lean', 'kitchen-duck-leg', '3000'),
       line('salt', 'Salt the legs took up', 'salt', 'salt', '36.5'),

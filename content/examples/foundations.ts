@@ -1,17 +1,15 @@
 import type { Batch } from '@larderwright/calc/batch';
 import { enteredEntry } from '@larderwright/calc/quantities';
-import { newYieldSlice, newYieldTest } from '@larderwright/calc/yield';
 import { line } from '../demo/compose.ts';
 import { countryTerrine } from '../demo/country-terrine.ts';
 import { blend } from './by-worksheet.ts';
 import { cure, derived, example, formula, work } from './compose.ts';
 import { coreReadings } from './core-curve.ts';
+import { leanToFat, material, trimmed } from './meat-work.ts';
+import { planned } from './sale-work.ts';
 
 const TARNWICK = 'Tarnwick Training Kitchen';
 const BRACKENHOLT = 'Brackenholt Inn cold kitchen';
-
-const shoulder = newYieldTest('shoulder', 'trial-1');
-const trial = shoulder.trials[0];
 
 /** Foundations: the probe, the lots, the trim, what is in a mix, salt, spice, cure, marinade. */
 export const foundations: Readonly<Record<string, Batch>> = {
@@ -33,7 +31,7 @@ export const foundations: Readonly<Record<string, Batch>> = {
   ),
 
   receiving: example('receiving', 'Rabbit and pork terrine, from three deliveries', BRACKENHOLT, {
-    product: { batchNo: '20260217-R' },
+    product: { batchNo: '20260217-R', portions: enteredEntry('30', 'count') },
     formula: formula(null, null, [
       line('rabbit', 'Rabbit meat, trimmed', 'lean', 'kitchen-rabbit', '1200', { lot: 'R-204, Tuesday' }),
       line('pork', 'Pork shoulder 80/20', 'lean', 'kitchen-pork-shoulder-80-20', '600', {
@@ -46,7 +44,23 @@ export const foundations: Readonly<Record<string, Batch>> = {
       line('salt', 'Salt', 'salt', 'salt', '39', { lot: 'S-1' }),
       line('pepper', 'White pepper, ground', 'seasoning', 'pepper-white', '5', { lot: 'W-12' }),
     ]),
-    process: work({ limit: ['uk-advice', 'uk-70C-2min'], probe: ['T-1', '0', '0.5'] }),
+    process: work({
+      limit: ['uk-advice', 'uk-70C-2min'],
+      probe: ['T-1', '0', '0.5'],
+      cook: ['09:00', '11:20', '80', 'The probe of the delivery, wiped and checked in ice again.'],
+      core: coreReadings('09:00', 5, { skinMin: 12, coreMin: 44 }, [
+        { until: '10:30', mediumC: 80, everyMin: 15 },
+        { until: '11:20', mediumC: 80, everyMin: 5 },
+      ]),
+    }),
+    plan: planned('70', {
+      rabbit: ['9.80', '52'],
+      pork: '7.40',
+      backfat: '3.90',
+      egg: '5.20',
+      salt: '0.80',
+      pepper: '24.00',
+    }),
   }),
 
   'knives-trim-yield': example('knives-trim-yield', 'Pork shoulder, trimmed from the bone', TARNWICK, {
@@ -56,35 +70,14 @@ export const foundations: Readonly<Record<string, Batch>> = {
       line('salt', 'Salt', 'salt', 'salt', '62'),
       line('pepper', 'Black pepper, ground', 'seasoning', 'pepper-black', '8'),
     ]),
-    yield: {
-      ...newYieldSlice(),
-      tests: [
-        {
-          ...shoulder,
-          name: 'Pork shoulder, bone in',
-          price: enteredEntry('8.00', 'money'),
-          parts: shoulder.parts.map((part) => ({ ...part, value: enteredEntry('0', 'money') })),
-          trials: trial
-            ? [
-                {
-                  ...trial,
-                  on: '2026-02-17',
-                  by: 'Bench 3',
-                  purchased: enteredEntry('5', 'kg'),
-                  parts: {
-                    ...trial.parts,
-                    lean: enteredEntry('3250', 'g'),
-                    fat: enteredEntry('800', 'g'),
-                    garnish: enteredEntry('0', 'g'),
-                    'skin-bone': enteredEntry('700', 'g'),
-                    waste: enteredEntry('180', 'g'),
-                  },
-                },
-              ]
-            : [],
-        },
-      ],
-    },
+    yield: trimmed('shoulder', 'Pork shoulder, bone in', {
+      price: '8.00',
+      purchasedKg: '5',
+      piles: { lean: '3250', fat: '800', garnish: '0', 'skin-bone': '700', waste: '180' },
+      by: 'Bench 3',
+      neededKg: '6',
+      usual: ['62', '72'],
+    }),
   }),
 
   'meat-science': example('meat-science', 'Four lines that hold together', TARNWICK, {
@@ -94,6 +87,10 @@ export const foundations: Readonly<Record<string, Batch>> = {
       line('milk', 'Whole milk', 'liquid', 'kitchen-milk-whole', '150'),
       line('egg', 'Whole egg', 'egg', 'kitchen-egg', '110'),
       line('salt', 'Salt', 'salt', 'salt', '38'),
+    ]),
+    blend: leanToFat('2.2', '31', [
+      material('lean', 'Pork shoulder, lean', 'lean', 'kitchen-pork-shoulder-lean-95', '8.20'),
+      material('backfat', 'Pork back fat, rindless', 'fat', 'kitchen-pork-backfat', '3.90'),
     ]),
   }),
 

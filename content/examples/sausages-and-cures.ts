@@ -1,12 +1,14 @@
 import type { Batch } from '@larderwright/calc/batch';
 import { newBrineSlice } from '@larderwright/calc/brine';
+import { newGrindPass } from '@larderwright/calc/chill-budget';
 import { newCuringSaltPack, newDryCurePiece, newDryCureSlice } from '@larderwright/calc/dry-cure';
 import { newDryingSlice } from '@larderwright/calc/drying';
 import { enteredEntry } from '@larderwright/calc/quantities';
 import { line } from '../demo/compose.ts';
-import { links } from './by-worksheet.ts';
+import { blend, coldMeat, links } from './by-worksheet.ts';
 import { cure, example, formula, work } from './compose.ts';
 import { coreReadings } from './core-curve.ts';
+import { leanToFat, material } from './meat-work.ts';
 
 const TARNWICK = 'Tarnwick Training Kitchen';
 const QUILLSTONE = 'Quillstone Farm Shop';
@@ -23,6 +25,15 @@ const pack = {
 export const sausagesAndCures: Readonly<Record<string, Batch>> = {
   'fresh-sausages': example('fresh-sausages', 'Breakfast sausage of pork, with rusk', QUILLSTONE, {
     casings: links('hog-32-35', '120'),
+    seasoning: blend('Breakfast seasoning', '4', [
+      ['white-pepper', 'White pepper', '11'],
+      ['sage', 'Sage, rubbed', '7'],
+      ['nutmeg', 'Nutmeg', '2'],
+    ]),
+    blend: leanToFat('8.5', '26', [
+      material('shoulder', 'Pork shoulder 80/20', 'lean', 'kitchen-pork-shoulder-80-20', '7.40'),
+      material('belly', 'Pork belly', 'fat', 'kitchen-pork-belly', '6.10'),
+    ]),
     formula: formula('fresh-sausage', '1.6', [
       line('shoulder', 'Pork shoulder 80/20', 'lean', 'kitchen-pork-shoulder-80-20', '6500'),
       line('belly', 'Pork belly', 'fat', 'kitchen-pork-belly', '2000'),
@@ -37,6 +48,21 @@ export const sausagesAndCures: Readonly<Record<string, Batch>> = {
 
   'cooked-sausages': example('cooked-sausages', 'Fine pork poaching sausage', TARNWICK, {
     casings: links('sheep-22-24', '50'),
+    chillBudget: coldMeat(
+      { lean: ['2.6', '2'], fat: ['1.05', '0'], liquid: ['0.4', '2'], ice: ['0.3', '-8'] },
+      '12',
+      {
+        passes: [
+          newGrindPass('grind', 'grind'),
+          { ...newGrindPass('chop', 'chop'), rise: enteredEntry('14', 'dC') },
+        ],
+        liquidAllowance: enteredEntry('700', 'g'),
+      },
+    ),
+    blend: leanToFat('3.65', '29', [
+      material('lean', 'Pork shoulder, lean', 'lean', 'kitchen-pork-shoulder-lean-95', '8.20'),
+      material('backfat', 'Pork back fat, rindless', 'fat', 'kitchen-pork-backfat', '3.90'),
+    ]),
     formula: formula('emulsified-sausage', '1.9', [
       line('lean', 'Pork shoulder, lean', 'lean', 'kitchen-pork-shoulder-lean-95', '2600'),
       line('backfat', 'Pork back fat, rindless', 'fat', 'kitchen-pork-backfat', '1050'),
@@ -188,8 +214,13 @@ export const sausagesAndCures: Readonly<Record<string, Batch>> = {
         ...newDryingSlice(),
         kind: 'dried-muscle',
         start: enteredEntry('1800', 'g'),
+        now: enteredEntry('1340', 'g'),
         lossTarget: enteredEntry('35', '%'),
         startSalt: enteredEntry('3', '%'),
+        startMoisture: enteredEntry('68', '%'),
+        startProtein: enteredEntry('19', '%'),
+        waterActivity: '0.93',
+        ph: '5.8',
       },
     },
   ),

@@ -5,7 +5,9 @@ import { newSlicingSlice } from '@larderwright/calc/slicing';
 import { line } from '../demo/compose.ts';
 import { countryTerrine } from '../demo/country-terrine.ts';
 import { pateEnCroute } from '../demo/pate-en-croute.ts';
-import { derived, example, formula } from './compose.ts';
+import { cure, derived, example, formula, loaves, work } from './compose.ts';
+import { coreReadings } from './core-curve.ts';
+import { labelled, planned } from './sale-work.ts';
 import { terrines } from './terrines.ts';
 
 const QUILLSTONE = 'Quillstone Farm Shop';
@@ -37,23 +39,91 @@ export const serveAndRecord: Readonly<Record<string, Batch>> = {
       madeBy: 'Bench 2',
       portions: enteredEntry('24', 'count'),
       finished: enteredEntry('2740', 'g'),
-      useBy: '2026-02-25',
+      useBy: '2026-02-24',
     },
     signOffs: [
       { role: 'made', name: 'Bench 2', at: '2026-02-17T16:45:00+00:00' },
       { role: 'checked', name: 'Bench 4', at: '2026-02-17T16:55:00+00:00' },
     ],
     notes: 'Sliced and packed the day after. The date counts from the cook.',
+    label: labelled(
+      'Fine pork liver pâté',
+      QUILLSTONE,
+      {
+        liver: { stressed: true },
+        bread: { name: 'bread', madeOf: 'wheat flour, water, yeast, salt', allergens: ['gluten'] },
+        cure: { name: 'curing salt', madeOf: 'salt, preservative: sodium nitrite' },
+      },
+      {
+        pack: 'vacuum',
+        loss: 'juices',
+        netWeight: enteredEntry('160', 'g'),
+        serving: enteredEntry('40', 'g'),
+        packedOn: '2026-02-18',
+        life: enteredEntry('8', 'd'),
+      },
+    ),
   }),
 
   'label-price-sell': example('label-price-sell', 'Duck and prune terrine, for the counter', QUILLSTONE, {
     product: {
       batchNo: '20260217-L',
       madeBy: 'Bench 1',
-      portions: enteredEntry('24', 'count'),
+      portions: enteredEntry('21', 'count'),
       finished: enteredEntry('2330', 'g'),
-      useBy: '2026-02-22',
+      useBy: '2026-02-21',
     },
+    mould: {
+      density: enteredEntry('1.04', 'g/mL'),
+      moulds: [
+        loaves('Bar 300 × 80 × 70', ['300', '80', '70'], '8', '1', { id: 'bar' }),
+        loaves('Bar 200 × 80 × 70', ['200', '80', '70'], '8', '1', { id: 'short-bar' }),
+      ],
+    },
+    process: work({
+      limit: ['us-food-code', 'fc-165F'],
+      coolRuleSetId: 'us-food-code',
+      place: 'Middle of the long bar',
+      cook: ['09:00', '11:15', '84', 'Duck in it, so the poultry limit.'],
+      chill: ['11:20', '16:20', '1', 'Ice and water, then the chiller.'],
+      core: coreReadings('09:00', 6, { skinMin: 10, coreMin: 38 }, [
+        { until: '10:30', mediumC: 84, everyMin: 15 },
+        { until: '11:15', mediumC: 84, everyMin: 5 },
+        { until: '13:20', mediumC: 1, everyMin: 15 },
+        { until: '16:20', mediumC: 1, everyMin: 30 },
+      ]),
+    }),
+    slicing: {
+      ...newSlicingSlice(),
+      length: enteredEntry('290', 'mm'),
+      slicesPerPortion: enteredEntry('2', 'count'),
+    },
+    cure: { ...cure('great-britain', '0', '1'), checkedBy: '' },
+    plan: planned('96', {
+      duck: '8.90',
+      pork: '7.40',
+      backfat: '3.90',
+      prune: '6.50',
+      egg: '5.20',
+      bread: '2.20',
+      milk: '1.10',
+      brandy: '20.00',
+      port: '14.00',
+      salt: '0.80',
+      pepper: '24.00',
+    }),
+    label: labelled(
+      'Duck and prune terrine',
+      QUILLSTONE,
+      {
+        duck: { stressed: true },
+        prune: { name: 'prunes', stressed: true, allergens: [] },
+        bread: { name: 'bread', madeOf: 'wheat flour, water, yeast, salt', allergens: ['gluten'] },
+        port: { name: 'fortified wine', allergens: ['sulphites'] },
+        brandy: { allergens: [] },
+      },
+      { loss: 'juices', netWeight: enteredEntry('150', 'g'), life: enteredEntry('5', 'd') },
+    ),
     formula: formula('straight-terrine', '1.65', [
       line('duck', 'Duck leg meat', 'lean', 'kitchen-duck-leg', '900', { lot: 'K-61' }),
       line('pork', 'Pork shoulder 80/20', 'lean', 'kitchen-pork-shoulder-80-20', '500', { lot: 'P-3500' }),

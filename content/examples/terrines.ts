@@ -1,10 +1,13 @@
 import type { Batch } from '@larderwright/calc/batch';
+import { newGrindPass } from '@larderwright/calc/chill-budget';
 import { enteredEntry } from '@larderwright/calc/quantities';
 import { line } from '../demo/compose.ts';
 import { countryTerrine } from '../demo/country-terrine.ts';
-import { jelly } from './by-worksheet.ts';
+import { coldMeat, jelly } from './by-worksheet.ts';
 import { cure, derived, example, formula, loaves, press, work } from './compose.ts';
 import { coreReadings } from './core-curve.ts';
+import { leanToFat, material, trimmed } from './meat-work.ts';
+import { planned } from './sale-work.ts';
 
 const QUILLSTONE = 'Quillstone Farm Shop';
 const BRACKENHOLT = 'Brackenholt Inn cold kitchen';
@@ -14,10 +17,41 @@ const LAMPLIGHT = 'Lamplight Quay Training Kitchen';
 const LOAF = { skinMin: 12, coreMin: 44 };
 const BAR = { skinMin: 9, coreMin: 30 };
 
+/** Invented prices of a kilogram; spices cost twenty. */
+const TERRINE_PRICES: Readonly<Record<string, string>> = {
+  venison: '14.50',
+  pork: '7.40',
+  backfat: '3.90',
+  liver: '2.80',
+  bread: '2.20',
+  milk: '1.10',
+  egg: '5.20',
+  shallot: '2.60',
+  chestnut: '11.00',
+  bacon: '10.50',
+  salt: '0.80',
+  cure: '6.00',
+};
+
 /** Terrines and what is made of liver. */
 export const terrines: Readonly<Record<string, Batch>> = {
   'country-terrine': derived(countryTerrine, 'country-terrine', {
     product: { batchNo: '20260310-E' },
+    blend: leanToFat('2.8', '30', [
+      material('venison', 'Venison shoulder, trimmed', 'lean', 'kitchen-venison-shoulder', '14.50'),
+      material('backfat', 'Pork back fat, rindless', 'fat', 'kitchen-pork-backfat', '3.90'),
+      material('pork', 'Pork shoulder 80/20', 'lean', 'kitchen-pork-shoulder-80-20', '7.40', {
+        locked: enteredEntry('0.7', 'kg'),
+      }),
+      material('liver', 'Pork liver, trimmed', 'liver', 'kitchen-pork-liver', '2.80', {
+        locked: enteredEntry('0.33', 'kg'),
+      }),
+    ]),
+    plan: planned('70', {
+      ...Object.fromEntries(
+        countryTerrine.formula.lines.map(({ id }) => [id, TERRINE_PRICES[id] ?? '20.00']),
+      ),
+    }),
   }),
 
   'liver-pates': example('liver-pates', 'Fine pork liver pâté, cured for colour', QUILLSTONE, {
@@ -41,6 +75,16 @@ export const terrines: Readonly<Record<string, Batch>> = {
       line('pepper', 'White pepper, ground', 'seasoning', 'pepper-white', '6.5'),
     ]),
     cure: cure('us-federal', '100', '0.01'),
+    blend: leanToFat('2.75', '35', [
+      material('pork', 'Pork shoulder 80/20', 'lean', 'kitchen-pork-shoulder-80-20', '7.40'),
+      material('backfat', 'Pork back fat, scalded', 'fat', 'kitchen-pork-backfat', '3.90'),
+      material('liver', 'Pork liver, trimmed', 'liver', 'kitchen-pork-liver', '2.80', {
+        locked: enteredEntry('1.05', 'kg'),
+      }),
+      material('jowl', 'Pork jowl, scalded', 'fat', 'kitchen-pork-jowl', '4.40', {
+        locked: enteredEntry('0.9', 'kg'),
+      }),
+    ]),
     process: work({
       limit: ['hev-advisory', 'hev-71C-20min'],
       coolRuleSetId: 'us-food-code',
@@ -89,6 +133,12 @@ export const terrines: Readonly<Record<string, Batch>> = {
   ),
 
   mousselines: example('mousselines', 'Chicken mousseline with chives', LAMPLIGHT, {
+    chillBudget: coldMeat({ lean: ['0.9', '-1'], liquid: ['0.84', '1'] }, '8', {
+      passes: [
+        { ...newGrindPass('chop', 'chop'), rise: enteredEntry('5', 'dC') },
+        { ...newGrindPass('beat', 'mix'), rise: enteredEntry('1', 'dC') },
+      ],
+    }),
     formula: formula('meat-mousseline', '1.35', [
       line('chicken', 'Chicken breast, trimmed', 'lean', 'kitchen-chicken-breast', '900'),
       line('white', 'Egg white', 'egg', 'kitchen-egg-white', '170'),
@@ -113,6 +163,21 @@ export const terrines: Readonly<Record<string, Batch>> = {
   }),
 
   'game-terrines': example('game-terrines', 'Red deer terrine with a pheasant inlay', BRACKENHOLT, {
+    yield: trimmed('shoulder', 'Red deer shoulder, bone in', {
+      price: '9.60',
+      purchasedKg: '4.2',
+      piles: { lean: '2310', fat: '60', garnish: '420', 'skin-bone': '890', waste: '480' },
+      by: 'Bench 1',
+      neededKg: '1.3',
+      usual: ['60', '70'],
+    }),
+    blend: leanToFat('2.6', '34', [
+      material('deer', 'Red deer shoulder, trimmed', 'lean', 'kitchen-venison-shoulder', '14.50'),
+      material('backfat', 'Pork back fat, rindless', 'fat', 'kitchen-pork-backfat', '3.90'),
+      material('pork', 'Pork shoulder 80/20', 'lean', 'kitchen-pork-shoulder-80-20', '7.40', {
+        locked: enteredEntry('0.35', 'kg'),
+      }),
+    ]),
     formula: formula('game-terrine', '1.7', [
       line('deer', 'Red deer shoulder, trimmed', 'lean', 'kitchen-venison-shoulder', '1300', { lot: 'D-19' }),
       line('pork', 'Pork shoulder 80/20', 'lean', 'kitchen-pork-shoulder-80-20', '350', { lot: 'P-3401' }),

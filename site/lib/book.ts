@@ -3,6 +3,7 @@ import { describeDangling, findDangling, type Names } from '../../content/check-
 import { examples } from '../../content/examples/index.ts';
 import { FIGURES } from '../../content/figures/index.ts';
 import { ALL_SOURCES } from '../../content/sources.ts';
+import type { Carried } from './page-cautions.ts';
 
 export type Technique = CollectionEntry<'techniques'>;
 export type Caution = CollectionEntry<'cautions'>;
@@ -124,4 +125,12 @@ export function find<Entry extends { id: string }>(
   const entry = entries.find((candidate) => candidate.id === id);
   if (!entry) throw new Error(`A page names ${kind} "${id}", and there is none. Look in content/.`);
   return entry;
+}
+
+/** What the worksheets of the book bring to a page that has them. */
+export function carriedCautions(book: Book): Carried {
+  return {
+    ofWorksheet: (id) => find(book.worksheets, id, 'worksheet').data.cautions,
+    severity: (slug) => find(book.cautions, slug, 'caution').data.severity,
+  };
 }

@@ -8,6 +8,8 @@ const page = (path: string) => readFileSync(join(DIST, path, 'index.html'), 'utf
 const names = (value: unknown) => (Array.isArray(value) ? value.map(String) : []);
 
 const cautions = readCollection('cautions');
+const techniques = readCollection('techniques');
+const carried = new Map(readCollection('worksheets').map(({ id, data }) => [id, names(data.cautions)]));
 const byId = new Map(cautions.map((caution) => [caution.id, caution.data]));
 
 /** Every address a page points to on this site, with the part after the sign. */
@@ -36,9 +38,18 @@ describe.skipIf(!existsSync(join(DIST, 'cautions/index.html')))('the built site'
     );
   });
 
-  it.each(readCollection('techniques'))('$place shows its cautions unfolded', ({ id, data }) => {
+  it.each(techniques)('$place shows its cautions and those of its worksheets unfolded', ({ id, data }) => {
     const html = unfolded(page(`technique/${id}`));
-    for (const slug of names(data.cautions)) expect(html).toContain(`data-code="${byId.get(slug)?.code}"`);
+    const brought = names(data.worksheets).flatMap((worksheet) => carried.get(worksheet) ?? []);
+    for (const slug of [...names(data.cautions), ...brought])
+      expect(html).toContain(`data-code="${byId.get(slug)?.code}"`);
+  });
+
+  it.each(techniques)('$place has every stop above its method', ({ id }) => {
+    const html = page(`technique/${id}`);
+    const method = html.indexOf('class="method"');
+    expect(method).toBeGreaterThan(0);
+    expect(html.lastIndexOf('data-severity="stop"')).toBeLessThan(method);
   });
 
   it.each(readCollection('worksheets'))('$place shows its cautions unfolded', ({ id, data }) => {

@@ -49,9 +49,10 @@ describe.each(techniques)('$place', (entry) => {
     expect(entry.body).toMatch(/^## Why it works$/m);
   });
 
-  it('leads to every worksheet it names', () => {
+  it('has every worksheet it names in its text', () => {
     const named = Array.isArray(entry.data.worksheets) ? entry.data.worksheets : [];
-    for (const id of named.slice(0, 1)) expect(entry.body).toContain(`<WorksheetHere id="${id}" />`);
+    expect(named).not.toEqual([]);
+    for (const id of named) expect(entry.body).toContain(`<WorksheetHere id="${id}" />`);
   });
 
   it('types no number with a unit: it names a figure', () => {

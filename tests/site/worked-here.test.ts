@@ -226,6 +226,19 @@ describe('on paper', () => {
   });
 });
 
+/** Whether a worksheet shows an answer or a verdict that is more than a request for input. */
+async function answersSoon(one: ReturnType<typeof fold>): Promise<boolean> {
+  const answers = async () => {
+    const texts = await one.locator('.answer-value, .verdict').allTextContents();
+    return texts.some((text) => !/^\s*(?:Cannot tell|CANNOT TELL|Write|Nothing|None|No )/.test(text));
+  };
+  for (let tries = 0; tries < 40; tries += 1) {
+    if (await answers()) return true;
+    await new Promise((done) => setTimeout(done, 100));
+  }
+  return false;
+}
+
 const techniques = sitePaths().filter((path) => /^\/technique\/./.test(path));
 
 /** Worksheets named on a page, in its order. */
@@ -236,7 +249,7 @@ const namedOn = (path: string) =>
 const lookedAt = new Map(techniques.toReversed().flatMap((path) => namedOn(path).map((id) => [id, path])));
 
 describe.concurrent.each(techniques)('%s', (path) => {
-  it('weighs nothing before it is read, and every worksheet of it opens clean on a phone', {
+  it('weighs nothing before it is read, and every worksheet of it opens with an answer, clean on a phone', {
     timeout: 180_000,
   }, async () => {
     await using visit = await openPage('/404.html', { width: 320, height: 640, phone: true });
@@ -257,6 +270,7 @@ describe.concurrent.each(techniques)('%s', (path) => {
       await one.scrollIntoViewIfNeeded();
       await one.locator('.worksheet[data-life="open"]').waitFor();
       await page.waitForLoadState('networkidle');
+      if (!(await answersSoon(one))) faults.push(`${id}: opens on an example that gives no answer`);
       const twice = await page.evaluate(() => {
         const all = Array.from(document.querySelectorAll('[id]'), (element) => element.id);
         return all.filter((name, at) => all.indexOf(name) !== at);
