@@ -29,12 +29,19 @@ import {
 import { type PressFindingId, type PressValues, pressStage } from '../press/index.ts';
 import { entryValue } from '../quantities/index.ts';
 import { type SeasoningFindingId, type SeasoningValues, seasoningStage } from '../seasoning/index.ts';
+import {
+  daysByThermometer,
+  type ThermometerFindingId,
+  type ThermometerValues,
+  thermometerStage,
+} from '../thermometer/index.ts';
 import { binderContext } from './binder-context.ts';
 import { isLabelBegun, labelOf } from './label-of.ts';
 import type { Batch } from './record.ts';
 import { type RecordFindingId, recordStage } from './record-stage.ts';
 import { type RuleSetUsed, ruleSetsUsed } from './rule-sets-used.ts';
 import { CALC_VERSION } from './version.ts';
+import { withThermometers } from './with-thermometers.ts';
 
 export interface AssessContext {
   readonly composition: CompositionTable;
@@ -61,6 +68,8 @@ export interface Assessment {
   /** Null too while its worksheet has begun it and nobody chose a mould or typed anything. */
   readonly crust: StageResult<CrustValues, CrustFindingId> | null;
   readonly cook: StageResult<CookValues, CookFindingId>;
+  /** Of the thermometers a log of the batch names; null: none does. */
+  readonly thermometer: StageResult<ThermometerValues, ThermometerFindingId> | null;
   readonly press: StageResult<PressValues, PressFindingId>;
   readonly cool: StageResult<CoolValues, CoolFindingId>;
   /** Growth in each cooling by published sets: information, of which no verdict hears. */
@@ -79,13 +88,26 @@ function smallestPlanMm2({ moulds }: MouldValues): number | null {
   return plans.length === 0 || plans.includes(null) ? null : Math.min(...plans.map((plan) => plan ?? 0));
 }
 
+/** The check of the thermometers that logs of the batch name. One that lies in the drawer is not its business. */
+function thermometersUsed({ thermometers, process }: Batch, today: string): Assessment['thermometer'] {
+  if (!thermometers) return null;
+  const days = daysByThermometer(process.logs);
+  const used = thermometers.thermometers.filter(({ id }) =>
+    process.logs.some((log) => log.thermometerId === id),
+  );
+  return used.length === 0
+    ? null
+    : thermometerStage({ ...thermometers, thermometers: used }, { today, days });
+}
+
 /**
  * Assesses a whole batch. Pure: the same batch, table and day give the same assessment everywhere.
  *
- * @param batch the record as entered
+ * @param entered the record as entered
  * @returns numbers, findings, verdicts and what is missing; a missing input never gives a pass
  */
-export function assess(batch: Batch, { composition, today }: AssessContext): Assessment {
+export function assess(entered: Batch, { composition, today }: AssessContext): Assessment {
+  const batch = withThermometers(entered, today);
   const { familyId } = batch.formula;
   const finishedMassG = entryValue('mass', batch.product.finished);
   const formula = formulaStage(batch.formula, { composition, finishedMassG });
@@ -105,6 +127,7 @@ export function assess(batch: Batch, { composition, today }: AssessContext): Ass
   const binder = batch.binder
     ? binderStage(batch.binder, binderContext(batch, formula.values.mix, mould.values, composition))
     : null;
+  const thermometer = thermometersUsed(batch, today);
   const cook = cookStage(batch, cookFacts(formula.values, familyId, finishedMassG));
   const press = pressStage(batch.press, { familyId, planAreaMm2: smallestPlanMm2(mould.values) });
   const cool = coolStage(batch, coolFactsOf(cure.values, brine?.values ?? null));
@@ -119,7 +142,7 @@ export function assess(batch: Batch, { composition, today }: AssessContext): Ass
     cure,
     ...[dryCure, brine, drying],
     ...[binder, seasoning, chillBudget],
-    ...[mould, crust, casings, gelee, cook, press, cool],
+    ...[mould, crust, casings, gelee, thermometer, cook, press, cool],
     label,
   ];
   const judged = all.filter((stage) => stage !== null);
@@ -140,6 +163,7 @@ export function assess(batch: Batch, { composition, today }: AssessContext): Ass
     gelee,
     mould,
     crust,
+    thermometer,
     cook,
     press,
     cool,

@@ -13,3 +13,4 @@ export { batchSchema } from './schema/index.ts';
 export { entry as entrySchema } from './schema/shared.ts';
 export { CALC_VERSION } from './version.ts';
 export { withoutPeople } from './without-people.ts';
+export { offsetLimitC, withThermometers } from './with-thermometers.ts';

@@ -18,6 +18,7 @@ import type { ProcessSlice } from '../process/index.ts';
 import type { Entry } from '../quantities/index.ts';
 import type { SeasoningSlice } from '../seasoning/index.ts';
 import type { SlicingSlice } from '../slicing/index.ts';
+import type { ThermometerSlice } from '../thermometer/index.ts';
 import type { YieldSlice } from '../yield/index.ts';
 
 /** The version this code writes. Older records are migrated, newer ones refused. */
@@ -89,6 +90,7 @@ export interface OptionalSlices {
   label?: LabelSlice;
   storage?: StorageSlice;
   cookPlan?: CookPlanSlice;
+  thermometers?: ThermometerSlice;
 }
 
 /** One batch as one plain record: what a person entered or measured, nothing derived but `issued`. */

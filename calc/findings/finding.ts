@@ -21,6 +21,7 @@ export type StageId =
   | 'casings'
   | 'gelee'
   | 'cook-plan'
+  | 'thermometer'
   | 'cook'
   | 'press'
   | 'cool'

@@ -1,4 +1,4 @@
-import { instantMs, type ProbeLog, type ProbeReading } from '../process/index.ts';
+import { instantMs, type ProbeLine, type ProbeLog, type ProbeReading } from '../process/index.ts';
 import { entryValue, readEntry } from '../quantities/index.ts';
 import { type CheckedReading, type Doubt, LATE_ENTRY_MIN } from './checked-reading.ts';
 import { CORE_BOUNDS, figureDoubt, neighbourDoubt, type Placed, stepDoubt } from './doubts.ts';
@@ -34,14 +34,22 @@ function isExcluded({ excluded }: ProbeReading): boolean {
   return excluded !== null && excluded.reason.trim() !== '' && excluded.initials.trim() !== '';
 }
 
+/** The core from what the display showed: along the line of two checks where there are two, else one offset off. */
+function corrected(shownC: number, offsetC: number, line: ProbeLine | undefined): number {
+  if (!line) return shownC - offsetC;
+  const { iceShownC, boilShownC, boilsAtC } = line;
+  return ((shownC - iceShownC) * boilsAtC) / (boilShownC - iceShownC);
+}
+
 function draftOf(
   reading: ProbeReading,
   index: number,
   offsetC: number,
+  line: ProbeLine | undefined,
   hottestMediumC: number | null,
 ): Draft {
   const shown = readEntry('temperature', reading.temperature);
-  const tempC = shown.state === 'ok' ? shown.value - offsetC : null;
+  const tempC = shown.state === 'ok' ? corrected(shown.value, offsetC, line) : null;
   const excluded = isExcluded(reading);
   const doubt = tempC === null || excluded ? null : figureDoubt(tempC, hottestMediumC);
   return { reading, index, atMs: instantMs(reading.at), tempC, excluded, doubt };
@@ -125,7 +133,9 @@ function shownUnit(reading: ProbeReading): 'C' | 'F' {
 export function checkLog(log: ProbeLog, hottestMediumC: number | null = null): CheckedLog {
   const offsetC = entryValue('temperature-difference', log.offset);
   const errorC = entryValue('temperature-difference', log.error);
-  const drafts = log.readings.map((reading, index) => draftOf(reading, index, offsetC ?? 0, hottestMediumC));
+  const drafts = log.readings.map((reading, index) =>
+    draftOf(reading, index, offsetC ?? 0, log.line, hottestMediumC),
+  );
   const timed = new Set(drafts.filter((draft) => draft.atMs !== null).map((draft) => draft.index));
   markClock(drafts);
   const inTime = placed(drafts);

@@ -34,6 +34,13 @@ export interface ProbeReading {
   excluded: Exclusion | null;
 }
 
+/** A probe's line from melting ice to boiling water, °C. */
+export interface ProbeLine {
+  readonly iceShownC: number;
+  readonly boilShownC: number;
+  readonly boilsAtC: number;
+}
+
 /** One probe in one mould through the whole process, cook and chill. */
 export interface ProbeLog {
   id: string;
@@ -45,6 +52,10 @@ export interface ProbeLog {
   /** How far the probe may be off either way after that, ± °C difference. Blank: unknown. */
   error: Entry;
   readings: ProbeReading[];
+  /** The checked thermometer that gives offset and error in place of the two above; absent or null: none. */
+  thermometerId?: string | null;
+  /** What its two checks showed. Set for computing from the thermometer; a record never keeps it. */
+  line?: ProbeLine;
 }
 
 export interface ProcessSlice {

@@ -29,7 +29,7 @@ const CALC_ORDER = /** @type {const} */ ([
   ['label'],
   ['probe-log'],
   ['heat'],
-  ['chill-budget'],
+  ['chill-budget', 'thermometer'],
   ['lethality', 'cooling'],
   ['growth'],
   ['cook-plan'],

@@ -17,6 +17,7 @@ import { seasoning } from './seasoning.ts';
 import { declared, entry, linePart, list, person, signatures, stamp, text } from './shared.ts';
 import { slicing } from './slicing.ts';
 import { storage } from './storage.ts';
+import { thermometers } from './thermometers.ts';
 import { yieldTests } from './yield.ts';
 
 const formulaLine = v.strictObject({
@@ -80,6 +81,7 @@ const log = v.strictObject({
   offset: entry,
   error: entry,
   readings: list(reading),
+  thermometerId: v.exactOptional(stamp),
 });
 
 const grams = v.nullable(v.number());
@@ -165,4 +167,5 @@ export const batchSchema = v.strictObject({
   label: v.exactOptional(label),
   storage: v.exactOptional(storage),
   cookPlan: v.exactOptional(cookPlan),
+  thermometers: v.exactOptional(thermometers),
 }) satisfies v.GenericSchema<unknown, Batch>;

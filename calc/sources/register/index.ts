@@ -14,6 +14,7 @@ import { lethalitySources } from './lethality.ts';
 import { mouldSources } from './mould.ts';
 import { referenceSources } from './reference.ts';
 import { seasoningSources } from './seasoning.ts';
+import { thermometerSources } from './thermometer.ts';
 import { yieldSources } from './yield.ts';
 
 /** Every published source the project leans on, by id. */
@@ -28,6 +29,7 @@ export const SOURCES = {
   ...coolingSources,
   ...growthSources,
   ...heatSources,
+  ...thermometerSources,
   ...binderSources,
   ...casingsSources,
   ...chillBudgetSources,
