@@ -9,6 +9,7 @@ export type Unit =
   | 'cm'
   | 'm'
   | 'in'
+  | 'ft'
   | 'mL'
   | 'cL'
   | 'dL'

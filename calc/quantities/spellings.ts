@@ -16,6 +16,7 @@ const SPELLINGS: Readonly<Record<QuantityKind, Spellings>> = {
     mm: ['mm', 'millimetre', 'millimetres', 'millimeter', 'millimeters'],
     cm: ['cm', 'centimetre', 'centimetres', 'centimeter', 'centimeters'],
     m: ['m', 'metre', 'metres', 'meter', 'meters'],
+    ft: ['ft', 'foot', 'feet', "'", '′'],
     in: ['in', 'ins', 'inch', 'inches', '"', '″', '”'],
   },
   volume: {

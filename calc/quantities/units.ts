@@ -36,7 +36,7 @@ function unit(kind: QuantityKind, label: string, num: number, den = 1, zero = 0)
 /**
  * Every unit with its exact definition. Base units: g, mm, mL, °C, kPa, min, mass fraction.
  *
- * Pound = 453.59237 g exactly, ounce = 1/16 pound, inch = 25.4 mm exactly, t/°C = (t/°F − 32)/1.8:
+ * Pound = 453.59237 g exactly, ounce = 1/16 pound, inch = 25.4 mm and foot = 304.8 mm exactly, t/°C = (t/°F − 32)/1.8:
  * NIST Special Publication 811 (2008), appendix B.8. A pound-force per square inch follows from these and the
  * standard acceleration 9.80665 m/s²: 453.59237 × 9.80665 / (25.4²) kPa = 6.894757… (same appendix: 6.894 757 kPa).
  */
@@ -50,6 +50,7 @@ export const UNITS: Readonly<Record<Unit, UnitDefinition>> = {
   cm: unit('length', 'cm', 10),
   m: unit('length', 'm', 1000),
   in: unit('length', 'in', 254, 10),
+  ft: unit('length', 'ft', 3048, 10),
   mL: unit('volume', 'mL', 1),
   cL: unit('volume', 'cL', 10),
   dL: unit('volume', 'dL', 100),

@@ -1,7 +1,7 @@
 import { boilingPointC, pressureAtKPa } from '../heat/index.ts';
 
 /** Heights and pressures of kitchens. Outside them a figure is a slip. */
-export const ALTITUDE_M = { min: -430, max: 5500 } as const;
+export const ALTITUDE_M = { min: 0, max: 5500 } as const;
 export const PRESSURE_KPA = { min: 50, max: 110 } as const;
 
 /** Where the boiling point comes from. */

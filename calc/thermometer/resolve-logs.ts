@@ -1,12 +1,12 @@
 import type { ProbeLog } from '../process/index.ts';
-import { blankEntry, enteredEntry, fixedText } from '../quantities/index.ts';
+import { blankEntry, enteredEntry, fixedText, type Rounding } from '../quantities/index.ts';
 import { type CheckedThermometer, checkThermometer } from './check-thermometer.ts';
 import { offsetAtC } from './offset-at.ts';
 import type { ThermometerSlice } from './slice.ts';
 import { daysOf, placeOf } from './stage.ts';
 
-/** Six digits of a difference: what is stored as text must read back as the same figure. */
-const text = (value: number) => fixedText(value, 6).replace('−', '-');
+const text = (value: number, rounding: Rounding = 'nearest') =>
+  fixedText(value, 2, rounding).replace('−', '-');
 
 function withCheck(log: ProbeLog, checked: CheckedThermometer, limitC: number): ProbeLog {
   const { iceC, boilC, boilsAtC } = checked;
@@ -14,11 +14,16 @@ function withCheck(log: ProbeLog, checked: CheckedThermometer, limitC: number): 
   const named = { ...log, probeName: log.probeName.trim() === '' ? checked.name : log.probeName };
   // A thermometer that failed, or whose check is old, tells nothing of its log.
   if (offsetC === null) return { ...named, offset: blankEntry('dC'), error: blankEntry('dC') };
+  // What printing the offset to hundredths leaves out is counted into the error.
+  const left = Math.abs(offsetC - Number(text(offsetC)));
   const twoPoint = iceC !== null && boilC !== null && boilsAtC !== null && boilC > iceC;
   return {
     ...named,
     offset: enteredEntry(text(offsetC), 'dC'),
-    error: checked.errorC === null ? blankEntry('dC') : enteredEntry(text(checked.errorC), 'dC'),
+    error:
+      checked.errorC === null
+        ? blankEntry('dC')
+        : enteredEntry(text(checked.errorC + (twoPoint ? 0 : left), 'up'), 'dC'),
     ...(twoPoint ? { line: { iceShownC: iceC, boilShownC: boilC, boilsAtC } } : {}),
   };
 }

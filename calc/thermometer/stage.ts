@@ -23,6 +23,8 @@ export interface ThermometerValues {
   readonly checked: readonly CheckedThermometer[];
 }
 
+const MM_PER_M = 1000;
+
 /** What all thermometers of a kitchen share. */
 export function placeOf(slice: ThermometerSlice): Omit<CheckRequest, 'days'> {
   const millimetres = entryValue('length', slice.altitude);

@@ -1,4 +1,4 @@
-import { type Assessment, assess, type Batch } from '@larderwright/calc/batch';
+import { type Assessment, assess, type Batch, withThermometers } from '@larderwright/calc/batch';
 import { type CompositionTable, loadIngredients } from '@larderwright/calc/ingredients';
 import { nowIso } from '../state/clock.ts';
 import { binderWords } from '../words/binder.ts';
@@ -19,6 +19,7 @@ import { mouldWords } from '../words/mould.ts';
 import { pressWords } from '../words/press.ts';
 import { recordWords } from '../words/record.ts';
 import { seasoningWords } from '../words/seasoning.ts';
+import { thermometerWords } from '../words/thermometer.ts';
 import { asPrinted } from './build/as-printed.ts';
 import { buildSheet } from './build/index.ts';
 import type { SheetModel } from './sheet-model.ts';
@@ -32,15 +33,16 @@ export interface SheetComputed {
 const WORDS = [
   ...[formulaWords, cureWords, dryCureWords, brineWords, dryingWords],
   ...[binderWords, seasoningWords, chillBudgetWords, casingsWords, geleeWords, crustWords],
-  ...[mouldWords, cookWords, pressWords, coolWords, labelWords, recordWords],
+  ...[mouldWords, thermometerWords, cookWords, pressWords, coolWords, labelWords, recordWords],
 ];
 for (const words of WORDS) learnWords(words);
 
 /** Fetches the composition table and gives the function from batch to sheet. */
 export async function loadCompute(): Promise<(batch: Batch) => SheetComputed> {
   const composition = await loadIngredients();
-  return (batch) => {
+  return (entered) => {
     const now = nowIso();
+    const batch = withThermometers(entered, now);
     const assessment = assess(batch, { composition, today: now });
     const onPaper = assess(asPrinted(batch, assessment), { composition, today: now });
     return { assessment, model: buildSheet(batch, onPaper, now), composition };

@@ -1,4 +1,4 @@
-import type { Batch } from '@larderwright/calc/batch';
+import { type Batch, withThermometers } from '@larderwright/calc/batch';
 import type { Finding, MissingInput, Verdict } from '@larderwright/calc/findings';
 import { formulaStage } from '@larderwright/calc/formula';
 import { loadIngredients } from '@larderwright/calc/ingredients';
@@ -7,6 +7,7 @@ import { entryValue } from '@larderwright/calc/quantities';
 import type { CurveModel } from '../charts/index.ts';
 import { logName } from '../readings/edits.ts';
 import { type ReadingNotes, readingNotes } from '../readings/reading-notes.ts';
+import { nowIso } from '../state/clock.ts';
 import { cookWords } from '../words/cook.ts';
 import { learnWords } from '../words/index.ts';
 import { cookChart } from './cook-chart.ts';
@@ -33,7 +34,8 @@ export interface CookComputed {
 export async function loadCook(): Promise<(batch: Batch) => CookComputed> {
   const composition = await loadIngredients();
   learnWords(cookWords);
-  return (batch) => {
+  return (entered) => {
+    const batch = withThermometers(entered, nowIso());
     const formula = formulaStage(batch.formula, { composition });
     const finishedG = entryValue('mass', batch.product.finished);
     const facts = cookFacts(formula.values, batch.formula.familyId, finishedG);

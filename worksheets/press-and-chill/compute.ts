@@ -1,4 +1,4 @@
-import { type Batch, recordStage } from '@larderwright/calc/batch';
+import { type Batch, recordStage, withThermometers } from '@larderwright/calc/batch';
 import { brineStage } from '@larderwright/calc/brine';
 import { type CoolValues, coolFactsOf, coolStage } from '@larderwright/calc/cooling';
 import { cureStage } from '@larderwright/calc/cure';
@@ -11,6 +11,7 @@ import { entryValue } from '@larderwright/calc/quantities';
 import type { CurveModel } from '../charts/index.ts';
 import { logName } from '../readings/edits.ts';
 import { type ReadingNotes, readingNotes } from '../readings/reading-notes.ts';
+import { nowIso } from '../state/clock.ts';
 import { coolWords } from '../words/cool.ts';
 import { learnWords } from '../words/index.ts';
 import { pressWords } from '../words/press.ts';
@@ -45,7 +46,8 @@ function smallestPlanMm2({ moulds }: MouldValues): number | null {
 export async function loadChill(): Promise<(batch: Batch) => ChillComputed> {
   const composition = await loadIngredients();
   for (const words of [coolWords, pressWords, recordWords]) learnWords(words);
-  return (batch) => {
+  return (entered) => {
+    const batch = withThermometers(entered, nowIso());
     const { familyId } = batch.formula;
     const finishedMassG = entryValue('mass', batch.product.finished);
     const formula = formulaStage(batch.formula, { composition });

@@ -3,8 +3,10 @@ import type { Finding } from '@larderwright/calc/findings';
 import type { MouldItem } from '@larderwright/calc/mould';
 import type { ProbeLog } from '@larderwright/calc/process';
 import { blankEntry } from '@larderwright/calc/quantities';
+import type { Thermometer } from '@larderwright/calc/thermometer';
 import { ChoiceField } from '../parts/choice-field.tsx';
 import { at } from '../parts/finding-list.tsx';
+import { later } from '../parts/later.tsx';
 import { NumberBox } from '../parts/number-box.tsx';
 import { RemovedRowLine } from '../parts/row-tools.tsx';
 import { TextBox } from '../parts/text-box.tsx';
@@ -13,6 +15,8 @@ import { addRow, removeRow } from '../state/rows.ts';
 import { $batch, $life } from '../state/store.ts';
 import { useAt, useShared } from '../state/use-shared.ts';
 import { changeLog, FIRST, logName } from './edits.ts';
+
+const ProbeCheck = later(() => import('./probe-check.tsx').then((m) => m.ProbeCheck));
 
 const LIST = 'process.logs';
 const BLANK_LOG: ProbeLog = {
@@ -29,6 +33,7 @@ const BLANK_LOG: ProbeLog = {
 export function ProbeList({ findings = [] }: { findings?: readonly Finding[] }) {
   const logs = useAt(LIST) as readonly ProbeLog[];
   const moulds = useAt('mould.moulds') as readonly MouldItem[];
+  const checked = useShared($batch).thermometers?.thermometers ?? [];
   const waking = useShared($life) === 'waking';
   const shown = logs.length > 0 ? logs : [BLANK_LOG];
   return (
@@ -40,6 +45,7 @@ export function ProbeList({ findings = [] }: { findings?: readonly Finding[] }) 
           log={log}
           name={logName(log, index)}
           moulds={moulds}
+          checked={checked}
           findings={findings}
           removable={shown.length > 1 && log.readings.length === 0}
         />
@@ -66,11 +72,13 @@ interface ProbeCardProps {
   log: ProbeLog;
   name: string;
   moulds: readonly MouldItem[];
+  checked: readonly Thermometer[];
   findings: readonly Finding[];
   removable: boolean;
 }
 
-function ProbeCard({ log, name, moulds, findings, removable }: ProbeCardProps) {
+function ProbeCard({ log, name, moulds, checked, findings, removable }: ProbeCardProps) {
+  const named = checked.find(({ id }) => id === log.thermometerId);
   const path = `${LIST}.${log.id}`;
   const change = (patch: Partial<ProbeLog>) => changeLog(log.id, (before) => ({ ...before, ...patch }));
   return (
@@ -98,25 +106,43 @@ function ProbeCard({ log, name, moulds, findings, removable }: ProbeCardProps) {
             onChoose={(mouldId) => change({ mouldId: mouldId || null })}
           />
         ) : null}
-        <NumberBox
-          label="Reads high (+) or low (−) by"
-          kind="temperature-difference"
-          units={['dC', 'dF']}
-          entry={log.offset}
-          onEntry={(offset) => change({ offset })}
-          hint="From the ice check: 0.6 in melting ice means +0.6. Blank is unknown."
-          findings={at(findings, `${path}.offset`)}
-        />
-        <NumberBox
-          label="Error, ±"
-          kind="temperature-difference"
-          units={['dC', 'dF']}
-          entry={log.error}
-          onEntry={(error) => change({ error })}
-          hint="What the probe may still be off either way. Blank is unknown, and then no verdict can be given. Write 0 only if a check against a reference shows it."
-          findings={at(findings, `${path}.error`)}
-        />
+        {checked.length > 0 ? (
+          <ChoiceField
+            label="Checked thermometer"
+            value={named?.id ?? ''}
+            empty="None: offset and error typed here"
+            choices={checked.map((each, i) => ({
+              value: each.id,
+              label: each.name.trim() || `Thermometer ${i + 1}`,
+            }))}
+            onChoose={(thermometerId) => change({ thermometerId: thermometerId || null })}
+            hint="Its check gives offset and error."
+          />
+        ) : null}
+        {named ? null : (
+          <>
+            <NumberBox
+              label="Reads high (+) or low (−) by"
+              kind="temperature-difference"
+              units={['dC', 'dF']}
+              entry={log.offset}
+              onEntry={(offset) => change({ offset })}
+              hint="From the ice check: 0.6 in melting ice means +0.6. Blank is unknown."
+              findings={at(findings, `${path}.offset`)}
+            />
+            <NumberBox
+              label="Error, ±"
+              kind="temperature-difference"
+              units={['dC', 'dF']}
+              entry={log.error}
+              onEntry={(error) => change({ error })}
+              hint="What the probe may still be off either way. Blank is unknown, and then no verdict can be given. Write 0 only if a check against a reference shows it."
+              findings={at(findings, `${path}.error`)}
+            />
+          </>
+        )}
       </div>
+      {named ? <ProbeCheck logId={log.id} /> : null}
       {removable ? (
         <p class="buttons">
           <button type="button" onClick={() => removeRow(LIST, log.id, name)}>

@@ -2,7 +2,7 @@ import type { CheckedReading, Doubt } from '@larderwright/calc/probe-log';
 import type { ProbeLog } from '@larderwright/calc/process';
 import { fixedText } from '@larderwright/calc/quantities';
 import { durationWords, wallOf } from '../../parts/clock-text.ts';
-import type { LogBlock, SheetReading } from '../sheet-model.ts';
+import type { Filled, LogBlock, SheetReading } from '../sheet-model.ts';
 import { decisive } from './decisive.ts';
 import { filled } from './filled.ts';
 
@@ -37,6 +37,12 @@ function shown(reading: CheckedReading): SheetReading {
   };
 }
 
+/** What comes from the check of a thermometer was worked out, not typed here. */
+function asChecked({ thermometerId, offset }: ProbeLog, printed: Filled | null): Filled | null {
+  if (!thermometerId || printed === null || offset.text === '') return printed;
+  return { text: printed.text, flag: 'W' };
+}
+
 /** One probe's log as a strip. */
 export function buildLog(
   log: ProbeLog,
@@ -46,8 +52,8 @@ export function buildLog(
   return {
     name: log.name.trim() || 'Log',
     probe: log.probeName.trim(),
-    offset: filled('temperature-difference', log.offset, 'dC'),
-    error: filled('temperature-difference', log.error, 'dC'),
+    offset: asChecked(log, filled('temperature-difference', log.offset, 'dC')),
+    error: asChecked(log, filled('temperature-difference', log.error, 'dC')),
     count: readings.length,
     readings: decisive(readings, moments).map(shown),
   };

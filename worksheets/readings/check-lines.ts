@@ -1,0 +1,44 @@
+import type { Batch } from '@larderwright/calc/batch';
+import { offsetLimitC } from '@larderwright/calc/batch';
+import type { Verdict } from '@larderwright/calc/findings';
+import {
+  daysByThermometer,
+  displayMustShow,
+  offsetAtC,
+  thermometerStage,
+} from '@larderwright/calc/thermometer';
+import { nowIso } from '../state/clock.ts';
+import { mustShowText, offsetText } from '../thermometer/figures.ts';
+import { learnWords } from '../words/index.ts';
+import { thermometerWords } from '../words/thermometer.ts';
+
+/** What the check of a log's thermometer comes to, in words. */
+export interface CheckLine {
+  readonly verdict: Verdict;
+  /** Offset and error that rule the log; null where the check does not carry them. */
+  readonly says: string | null;
+}
+
+learnWords(thermometerWords);
+
+/** By the id of the log. A log that names no thermometer is not in it. */
+export function computeCheckLines(batch: Batch): ReadonlyMap<string, CheckLine> {
+  const lines = new Map<string, CheckLine>();
+  if (!batch.thermometers) return lines;
+  const days = daysByThermometer(batch.process.logs);
+  const { values, verdicts } = thermometerStage(batch.thermometers, { today: nowIso(), days });
+  const limitC = offsetLimitC(batch);
+  for (const { id, thermometerId } of batch.process.logs) {
+    const checked = values.checked.find((one) => one.id === thermometerId);
+    const verdict = verdicts.find(({ subjectId }) => subjectId === thermometerId);
+    if (!checked || !verdict) continue;
+    const mustShow = displayMustShow(checked, limitC);
+    const parts = [
+      `Off at the limit: ${offsetText(offsetAtC(checked, limitC)) ?? 'not read'}`,
+      checked.errorC === null ? 'error not written down' : `error ± ${checked.errorC} °C`,
+      ...(mustShow ? [`its display must show ${mustShowText(mustShow)}`] : []),
+    ];
+    lines.set(id, { verdict, says: checked.state === 'pass' ? `${parts.join('; ')}.` : null });
+  }
+  return lines;
+}

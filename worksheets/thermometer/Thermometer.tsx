@@ -1,0 +1,34 @@
+import { newThermometerSlice } from '@larderwright/calc/thermometer';
+import type { SiteLinks } from '../parts/links.ts';
+import { CardDesk } from '../parts/print-card.tsx';
+import { WorksheetFrame } from '../parts/worksheet-frame.tsx';
+import { provideSlice } from '../state/store.ts';
+import { useShared } from '../state/use-shared.ts';
+import { CheckCard } from './check-card.tsx';
+import { $thermometers } from './computed.ts';
+import { PlaceFields } from './place-fields.tsx';
+import { ThermometerList } from './thermometer-list.tsx';
+
+provideSlice('thermometers', newThermometerSlice);
+
+/** Thermometer check: ice and boil at the height of the kitchen, and what each display must show. */
+export default function Thermometer({ links, standing }: { links: SiteLinks; standing: string }) {
+  const computed = useShared($thermometers);
+  const ready = computed.state === 'ready' ? computed.value : null;
+  const findings = ready?.findings ?? [];
+  return (
+    <WorksheetFrame links={links}>
+      <section aria-labelledby="place">
+        <h2 id="place">Where water boils here</h2>
+        <PlaceFields findings={findings} />
+      </section>
+      <section aria-labelledby="check">
+        <h2 id="check">The check</h2>
+        <ThermometerList findings={findings} />
+      </section>
+      <CardDesk about="The record of the check: what each thermometer showed, its offset at the limit, what its display must show, and when it is due.">
+        {(paper) => <CheckCard computed={ready} paper={paper} standing={standing} />}
+      </CardDesk>
+    </WorksheetFrame>
+  );
+}

@@ -1,0 +1,77 @@
+import { type Batch, offsetLimitC } from '@larderwright/calc/batch';
+import type { Finding, Verdict } from '@larderwright/calc/findings';
+import { cookLimit, cookRuleSet } from '@larderwright/calc/lethality';
+import { formatLimitTemp } from '@larderwright/calc/quantities';
+import {
+  daysByThermometer,
+  displayMustShow,
+  newThermometerSlice,
+  offsetAtC,
+  type ThermometerSlice,
+  type ThermometerValues,
+  thermometerStage,
+} from '@larderwright/calc/thermometer';
+import type { CardBlock } from '../parts/card-blocks.tsx';
+import { type CardHead, cardHead } from '../parts/card-head.ts';
+import { stopLines } from '../parts/stop-lines.ts';
+import { nowIso } from '../state/clock.ts';
+import { learnWords } from '../words/index.ts';
+import { thermometerWords } from '../words/thermometer.ts';
+import { checkBlocks } from './check-blocks.ts';
+
+/** What one thermometer means at the limit of the plan. */
+export interface AtLimit {
+  readonly offsetC: number | null;
+  readonly mustShow: { readonly tempC: number; readonly tempF: number } | null;
+  /** Logs of the batch that are judged with it. */
+  readonly logs: number;
+}
+
+/** What calc makes of the check, and its card. */
+export interface ThermometerComputed {
+  readonly slice: ThermometerSlice;
+  readonly values: ThermometerValues;
+  readonly verdicts: readonly Verdict[];
+  readonly findings: readonly Finding[];
+  /** The limit in both scales; null while the plan names none: 70 °C then stands in for it. */
+  readonly limit: string | null;
+  readonly limitC: number;
+  readonly atLimit: ReadonlyMap<string, AtLimit>;
+  /** Failed checks in words, for the head of the card. */
+  readonly stops: readonly string[];
+  readonly head: CardHead;
+  readonly blocks: readonly CardBlock[];
+}
+
+learnWords(thermometerWords);
+
+/** Checks the thermometers of a batch for the page and the card. */
+export function computeThermometers(batch: Batch): ThermometerComputed {
+  const slice = batch.thermometers ?? newThermometerSlice();
+  const days = daysByThermometer(batch.process.logs);
+  const { values, verdicts, findings } = thermometerStage(slice, { today: nowIso(), days });
+  const limitC = offsetLimitC(batch);
+  const named = cookLimit(cookRuleSet(batch.process.cookRuleSetId), batch.process.cookLimitId);
+  const atLimit = new Map(
+    values.checked.map((checked) => [
+      checked.id,
+      {
+        offsetC: offsetAtC(checked, limitC),
+        mustShow: checked.state === 'pass' ? displayMustShow(checked, limitC) : null,
+        logs: batch.process.logs.filter(({ thermometerId }) => thermometerId === checked.id).length,
+      },
+    ]),
+  );
+  const limit = named ? formatLimitTemp(named.stated, 'minimum').text : null;
+  const computed = {
+    slice,
+    values,
+    verdicts,
+    findings,
+    limit,
+    limitC,
+    atLimit,
+    stops: stopLines([], findings),
+  };
+  return { ...computed, head: cardHead(batch, [], nowIso()), blocks: checkBlocks(batch, computed) };
+}
