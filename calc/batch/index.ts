@@ -12,5 +12,5 @@ export type { RuleSetUsed } from './rule-sets-used.ts';
 export { batchSchema } from './schema/index.ts';
 export { entry as entrySchema } from './schema/shared.ts';
 export { CALC_VERSION } from './version.ts';
-export { withoutPeople } from './without-people.ts';
 export { offsetLimitC, withThermometers } from './with-thermometers.ts';
+export { withoutPeople } from './without-people.ts';

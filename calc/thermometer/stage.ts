@@ -7,7 +7,7 @@ import {
   type CheckRequest,
   checkThermometer,
 } from './check-thermometer.ts';
-import { type LocalBoil, localBoil } from './local-boil.ts';
+import { ALTITUDE_M, type LocalBoil, localBoil } from './local-boil.ts';
 import type { ThermometerSlice } from './slice.ts';
 
 export type ThermometerFindingId =
@@ -27,11 +27,16 @@ const MM_PER_M = 1000;
 
 /** What all thermometers of a kitchen share. */
 export function placeOf(slice: ThermometerSlice): Omit<CheckRequest, 'days'> {
-  const millimetres = entryValue('length', slice.altitude);
+  // Heights are beyond what a length in a kitchen may be.
+  const range = { min: ALTITUDE_M.min * MM_PER_M, max: ALTITUDE_M.max * MM_PER_M };
+  const millimetres = entryValue('length', slice.altitude, { range });
   const goodForMin = entryValue('time', slice.goodFor);
   const toleranceC = entryValue('temperature-difference', slice.tolerance);
   return {
-    boil: localBoil(entryValue('pressure', slice.pressure), millimetres === null ? null : millimetres / 1000),
+    boil: localBoil(
+      entryValue('pressure', slice.pressure),
+      millimetres === null ? null : millimetres / MM_PER_M,
+    ),
     toleranceC: toleranceC !== null && toleranceC > 0 ? toleranceC : null,
     goodForDays: goodForMin === null ? null : goodForMin / 1440,
   };

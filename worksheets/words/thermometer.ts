@@ -51,7 +51,7 @@ export const thermometerWords = {
   }),
   'thermometer.place-unusable': () => ({
     title: 'That is no height or pressure of a kitchen.',
-    body: 'Height from −430 to 5500 m; pressure at the kitchen from 500 to 1100 hPa, not reduced to sea level.',
+    body: 'Height from 0 to 5500 m; pressure at the kitchen from 500 to 1100 hPa, not reduced to sea level.',
   }),
   'thermometer.error-blank': (p) => ({
     title: `How far ${named(p)} may still be off is not written down.`,

@@ -1,5 +1,5 @@
 import * as v from 'valibot';
-import { entry, list, text } from './shared.ts';
+import { entry, list, person, text } from './shared.ts';
 
 /** The kitchen's thermometers and their last check. */
 export const thermometers = v.strictObject({
@@ -16,7 +16,7 @@ export const thermometers = v.strictObject({
       step: entry,
       error: entry,
       checkedOn: text,
-      checkedBy: text,
+      checkedBy: person,
     }),
   ),
 });
