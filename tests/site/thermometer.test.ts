@@ -37,9 +37,9 @@ describe('a thermometer that is checked', () => {
     expect(await sidewaysScrollPx(page)).toBe(0);
     await expectNoBrokenNumber(page);
     await saved(page);
-    const pdf = await readPdf(await pdfOf(page));
-    expectPrintable(pdf);
-    expect(pdf.pages.length).toBe(1);
+    const pages = await readPdf(await pdfOf(page, { format: 'A4' }));
+    await expectPrintable(page, pages, 'A4');
+    expect(pages.length).toBe(1);
 
     const link = await page.evaluate(() => location.hash);
     await page.goto(`${new URL(page.url()).origin}/worksheets/cook-log/${link}`);

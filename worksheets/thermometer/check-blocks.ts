@@ -3,7 +3,7 @@ import { fixedText } from '@larderwright/calc/quantities';
 import { filled, words } from '../batch-sheet/build/filled.ts';
 import { sheetVerdicts } from '../batch-sheet/build/verdicts.ts';
 import type { CardBlock } from '../parts/card-blocks.tsx';
-import type { ThermometerComputed } from './compute.ts';
+import type { CheckFigures } from './check-figures.ts';
 import { boilText, mustShowText, offsetText } from './figures.ts';
 
 const made = (text: string | null) => (text === null ? null : ({ text, flag: 'W' } as const));
@@ -14,7 +14,7 @@ export const HOLD_LINE =
 /** The card of the check, as data. */
 export function checkBlocks(
   batch: Batch,
-  { slice, values, verdicts, limit, limitC, atLimit }: Omit<ThermometerComputed, 'head' | 'blocks'>,
+  { slice, values, verdicts, limit, limitC, atLimit }: CheckFigures,
 ): CardBlock[] {
   const of = (id: string) => values.checked.find((checked) => checked.id === id);
   return [

@@ -1,5 +1,4 @@
 import { type Batch, offsetLimitC } from '@larderwright/calc/batch';
-import type { Finding, Verdict } from '@larderwright/calc/findings';
 import { cookLimit, cookRuleSet } from '@larderwright/calc/lethality';
 import { formatLimitTemp } from '@larderwright/calc/quantities';
 import {
@@ -7,8 +6,6 @@ import {
   displayMustShow,
   newThermometerSlice,
   offsetAtC,
-  type ThermometerSlice,
-  type ThermometerValues,
   thermometerStage,
 } from '@larderwright/calc/thermometer';
 import type { CardBlock } from '../parts/card-blocks.tsx';
@@ -18,25 +15,10 @@ import { nowIso } from '../state/clock.ts';
 import { learnWords } from '../words/index.ts';
 import { thermometerWords } from '../words/thermometer.ts';
 import { checkBlocks } from './check-blocks.ts';
-
-/** What one thermometer means at the limit of the plan. */
-export interface AtLimit {
-  readonly offsetC: number | null;
-  readonly mustShow: { readonly tempC: number; readonly tempF: number } | null;
-  /** Logs of the batch that are judged with it. */
-  readonly logs: number;
-}
+import type { CheckFigures } from './check-figures.ts';
 
 /** What calc makes of the check, and its card. */
-export interface ThermometerComputed {
-  readonly slice: ThermometerSlice;
-  readonly values: ThermometerValues;
-  readonly verdicts: readonly Verdict[];
-  readonly findings: readonly Finding[];
-  /** The limit in both scales; null while the plan names none: 70 °C then stands in for it. */
-  readonly limit: string | null;
-  readonly limitC: number;
-  readonly atLimit: ReadonlyMap<string, AtLimit>;
+export interface ThermometerComputed extends CheckFigures {
   /** Failed checks in words, for the head of the card. */
   readonly stops: readonly string[];
   readonly head: CardHead;
@@ -73,5 +55,10 @@ export function computeThermometers(batch: Batch): ThermometerComputed {
     atLimit,
     stops: stopLines([], findings),
   };
-  return { ...computed, head: cardHead(batch, [], nowIso()), blocks: checkBlocks(batch, computed) };
+  return {
+    ...computed,
+    stops: stopLines([], findings),
+    head: cardHead(batch, [], nowIso()),
+    blocks: checkBlocks(batch, computed),
+  };
 }
