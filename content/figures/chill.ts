@@ -41,6 +41,7 @@ export const chillFigures = {
   'garlic-oil-life': { value: 7, unit: 'd', bound: 'at-most', mark: 'common-practice' },
   'home-fridge': { value: 4, unit: 'C', bound: 'at-most', mark: 'common-practice' },
   'home-life': { value: [3, 4], unit: 'd', mark: 'common-practice' },
+  'home-out': { value: 2, unit: 'h', mark: 'common-practice' },
   'home-freeze': { value: 2, unit: 'months', mark: 'common-practice' },
   'cure-room': { value: 4, unit: 'C', mark: 'common-practice' },
   'brine-life': { value: BRINE_LIFE_DAYS, unit: 'd', mark: 'common-practice' },

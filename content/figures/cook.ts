@@ -29,6 +29,8 @@ export const cookFigures = {
   'log-late': { value: [2, 5], unit: 'min', mark: 'common-practice' },
   'carry-over': { value: [3, 10], unit: 'dC', mark: 'common-practice' },
   'thickness-time': { value: 1.8, unit: 'times', mark: 'derived' },
+  'probe-example': { value: 1, unit: 'dC', mark: 'derived' },
+  'boil-drop-by': { value: 1, unit: 'dC', mark: 'derived' },
   'boil-drop': { value: 300, unit: 'm', mark: 'derived' },
   'tray-drop': { value: [8, 12], unit: 'dC', mark: 'common-practice' },
   'ice-point': { value: 0, unit: 'C', mark: 'derived' },

@@ -111,6 +111,7 @@ const selling = {
   'slice-ends': { value: [8, 15], unit: 'mm', mark: 'common-practice' },
   'slice-crumbs': ofRange(USUAL_END_LOSS),
   'slice-example': { value: 12, unit: 'mm', mark: 'derived' },
+  'slice-example-block': { value: 290, unit: 'mm', mark: 'derived' },
   'slice-example-end': { value: 10, unit: 'mm', mark: 'derived' },
   'portion-first': sliced('country-terrine', 'starterG'),
   'portion-main': sliced('country-terrine', 'mainG'),

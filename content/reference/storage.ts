@@ -1,3 +1,4 @@
+import { FOOD_CODE_DAYS, SEALED_DAYS } from '@larderwright/calc/label';
 import type { Mark } from '@larderwright/calc/sources';
 
 /** How long something keeps, as a source says it. A date of your own rests on your own plan. */
@@ -42,7 +43,7 @@ export const KEEPING_GROUPS: readonly KeepingGroup[] = [
       {
         id: 'us-retail',
         food: 'United States, retail and restaurant: made or opened in the kitchen',
-        chilled: '7 days at 5 °C (41 °F) or colder',
+        chilled: `${FOOD_CODE_DAYS} days at 5 °C (41 °F) or colder`,
         frozen: 'stops the clock',
         note: 'The day of making or opening is day one. A mixture keeps the earliest date in it.',
         source: 'us-food-code-3-501-17',
@@ -60,7 +61,7 @@ export const KEEPING_GROUPS: readonly KeepingGroup[] = [
       {
         id: 'uk-pack',
         food: 'United Kingdom: packed without air, no further hurdle',
-        chilled: '10 days at 3–8 °C (37–46 °F)',
+        chilled: `${SEALED_DAYS} days at 3–8 °C (37–46 °F)`,
         frozen: '–',
         note: 'A fat seal keeps air out as well: count it as a pack until somebody proves otherwise.',
         source: 'uk-vp-map-guidance',

@@ -1,5 +1,4 @@
 import { COOL_RULE_SETS } from '@larderwright/calc/cooling';
-import { CURE_RULE_SETS } from '@larderwright/calc/cure';
 import { COOK_RULE_SETS, type CookRuleSet, isByFat } from '@larderwright/calc/lethality';
 import { allergens } from '../tables/models/allergens.ts';
 import { brineStrength } from '../tables/models/brine-strength.ts';
@@ -9,6 +8,7 @@ import { curingSalts } from '../tables/models/curing-salts.ts';
 import { defectsBySign } from '../tables/models/defects-by-sign.ts';
 import { jellyStrength } from '../tables/models/jelly-strength.ts';
 import { moulds } from '../tables/models/moulds.ts';
+import { nitrateRules } from '../tables/models/nitrate-rules.ts';
 import { parasites } from '../tables/models/parasites.ts';
 import { pressLoads } from '../tables/models/press-loads.ts';
 import { productFamilies } from '../tables/models/product-families.ts';
@@ -21,13 +21,13 @@ import { waterActivity } from '../tables/models/water-activity.ts';
 import type { Book } from './book.ts';
 import { holdWords, limitTemps, servesPhrase } from './cook-words.ts';
 import { coolConditions, legWords } from './cool-words.ts';
-import { EXPRESSED_AS, limitPhrase, WEIGHT_BASIS } from './cure-words.ts';
+import { CURE_TABLES, EXPRESSED_AS, WEIGHT_BASIS } from './cure-words.ts';
 import type { Anchor } from './table-anchor.ts';
 import { partAnchors, type TablePart } from './table-model.ts';
 
 type Parts = readonly TablePart[];
 
-/** Tables that are parts with rows, by the page's slug. The three of the rule sets have bodies of their own. */
+/** Tables that are parts with rows, by the page's slug. The three of the rule sets have bodies of their own, one of them with more rows after it. */
 const MODELS: Readonly<Record<string, Parts | ((book: Book) => Parts | Promise<Parts>)>> = {
   allergens,
   'brine-strength': brineStrength,
@@ -37,6 +37,7 @@ const MODELS: Readonly<Record<string, Parts | ((book: Book) => Parts | Promise<P
   'defects-by-sign': defectsBySign,
   'jelly-strength': jellyStrength,
   moulds,
+  'nitrite-limits': nitrateRules,
   parasites,
   'press-loads': pressLoads,
   'product-families': productFamilies,
@@ -56,8 +57,10 @@ export async function tableModel(id: string, book: Book): Promise<Parts | null> 
 
 /** Every place of a table page that can be linked and searched. */
 export async function tableAnchors(id: string, book: Book): Promise<readonly Anchor[]> {
-  const anchors = RULE_SET_ANCHORS[id] ?? (await tableModel(id, book))?.flatMap(partAnchors);
-  if (!anchors) throw new Error(`content/tables/${id}.yaml has no rows. Add them to site/lib/tables.ts.`);
+  const rows = (await tableModel(id, book))?.flatMap(partAnchors) ?? [];
+  const anchors = [...(RULE_SET_ANCHORS[id] ?? []), ...rows];
+  if (anchors.length === 0)
+    throw new Error(`content/tables/${id}.yaml has no rows. Add them to site/lib/tables.ts.`);
   return anchors;
 }
 
@@ -103,10 +106,10 @@ const RULE_SET_ANCHORS: Readonly<Record<string, readonly Anchor[]>> = {
       );
     }),
   ]),
-  'nitrite-limits': CURE_RULE_SETS.flatMap((set) => [
+  'nitrite-limits': CURE_TABLES.flatMap(({ set, rows }) => [
     head(set.id, `${set.jurisdiction}: ${set.title}`, [set.edition]),
-    ...set.limits.map((limit) =>
-      row(limit.id, `${set.jurisdiction}: ${limitPhrase(limit)}`, [
+    ...rows.map(({ id, label, limit }) =>
+      row(id, `${set.jurisdiction}: ${label}`, [
         `${limit.printed} mg/kg (ppm) as ${EXPRESSED_AS[limit.expressedAs]}, on ${WEIGHT_BASIS[limit.basis]}`,
         set.title,
       ]),

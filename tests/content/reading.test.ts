@@ -1,4 +1,8 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
+import { parse } from 'yaml';
+import { bareNumbersIn } from './bare-number.ts';
 import { type Entry, median, readCollection, sentencesIn, textsIn, wordCount } from './read-content.ts';
 
 /** Longest median sentence a tired cook should meet, words. House rule. */
@@ -6,8 +10,6 @@ const MEDIAN_WORDS = 18;
 /** Longest single sentence, words. House rule. */
 const LONGEST_WORDS = 40;
 
-/** A number with its unit typed into prose, where a figure should be named. */
-const BARE_NUMBER = /\d\s?(?:°C|°F|mm|cm|kg|g|mg|mL|kPa|%|min|minutes|hours|h|days)(?![\w-])/;
 const UNFINISHED = /\b(?:TODO|TBD|FIXME|lorem|placeholder|coming soon)\b/i;
 
 const techniques = readCollection('techniques');
@@ -56,7 +58,7 @@ describe.each(techniques)('$place', (entry) => {
   });
 
   it('types no number with a unit: it names a figure', () => {
-    expect(entry.body.replace(/<[^>]+>/g, '').match(BARE_NUMBER)?.[0]).toBeUndefined();
+    expect(bareNumbersIn(proseOf(entry))).toEqual([]);
   });
 
   it('uses no directive, which would vanish from the page', () => {
@@ -65,8 +67,6 @@ describe.each(techniques)('$place', (entry) => {
 });
 
 describe.each(data)('$place', (entry) => {
-  const prose = proseOf(entry);
-
   it('has short sentences', () => {
     const lengths = textsIn(entry.data).flatMap(sentencesIn).map(wordCount);
     expect(median(lengths)).toBeLessThanOrEqual(MEDIAN_WORDS);
@@ -74,7 +74,61 @@ describe.each(data)('$place', (entry) => {
   });
 
   it('types no number with a unit: it names a figure', () => {
-    expect(prose.match(BARE_NUMBER)?.[0]).toBeUndefined();
+    expect(bareNumbersIn(proseOf(entry))).toEqual([]);
+  });
+});
+
+it.each(['tables', 'worksheets'].flatMap(readCollection))(
+  '$place types no number with a unit: it names a figure',
+  (entry) => {
+    expect(bareNumbersIn(proseOf(entry))).toEqual([]);
+  },
+);
+
+it('the glossary types no number with a unit', () => {
+  const glossary: Record<string, { searchWords?: unknown; also?: unknown }> = parse(
+    readFileSync(join(import.meta.dirname, '../../content/glossary.yaml'), 'utf8'),
+  );
+  const said = Object.values(glossary).flatMap(({ searchWords: _, also: __, ...term }) => textsIn(term));
+  expect(said.length).toBeGreaterThan(150);
+  expect(said.flatMap(bareNumbersIn)).toEqual([]);
+});
+
+describe('a number typed into prose', () => {
+  // Invented sentences.
+  it.each([
+    ['Hold it at 70 °C.', '70 °C'],
+    ['Hold it at 68C.', '68C'],
+    ['Core of 63–68 °C.', '63–68 °C'],
+    ['Between 155 F and more.', '155 F'],
+    ['Chill within two hours.', 'two hours'],
+    ['Wait 10 minutes.', '10 minutes'],
+    ['Wait ten minutes.', 'ten minutes'],
+    ['After half an hour it is out.', 'half an hour'],
+    ['Keep it for three to four days.', 'three to four days'],
+    ['No deeper than 75 millimetres.', '75 millimetres'],
+    ['No deeper than 7.5cm.', '7.5cm'],
+    ['Weigh 2,5 g of it.', '2,5 g'],
+    ['At most 120 ppm.', '120 ppm'],
+    ['At most 120 mg/kg.', '120 mg'],
+    ['It is 1½ kg.', '1½ kg'],
+    ['It is eighty per cent.', 'eighty per cent'],
+    ['At 30 % fat.', '30 %'],
+    ['A 10-minute hold.', '10-minute'],
+    ['Add 2 L of stock.', '2 L'],
+    ['Press with 0.7 kPa.', '0.7 kPa'],
+  ] as const)('is found in “%s”', (sentence, found) => {
+    expect(bareNumbersIn(sentence)[0]).toBe(found);
+  });
+
+  it.each([
+    'Hold it at <Fig id="hev-temp" /> for <Fig id="hev-time" />.',
+    'Store at {chill-limit}, 3 of them.',
+    'Two people sign. One takes the 2 pans.',
+    'C10 and 9 CFR 424.21(c) say so. See [step 3](/technique/x-3-m/).',
+    'Mould 2 goes in first.',
+  ])('is not seen in “%s”', (sentence) => {
+    expect(bareNumbersIn(sentence)).toEqual([]);
   });
 });
 

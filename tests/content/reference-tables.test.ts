@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { FIGURES } from '../../content/figures/index.ts';
 import { ALLERGEN_LISTS } from '../../content/reference/allergens.ts';
+import { NITRATE_RULES } from '../../content/reference/nitrate.ts';
 import { SHELF_RULES } from '../../content/reference/shelf.ts';
 import { STAGE_GROUPS } from '../../content/reference/stages.ts';
 import { KEEPING_GROUPS } from '../../content/reference/storage.ts';
@@ -21,13 +22,19 @@ describe('the typed tables', () => {
     const named = [
       ...ALLERGEN_LISTS.map(({ source }) => source),
       ...SHELF_RULES.map(({ source }) => source),
+      ...NITRATE_RULES.map(({ source }) => source),
       ...KEEPING_GROUPS.flatMap(({ sources, times }) => [...sources, ...times.map(({ source }) => source)]),
     ];
     expect(named.filter((id) => !(id in ALL_SOURCES))).toEqual([]);
   });
 
   it('say of no row that it is known better than its source', () => {
-    const rows = [...SHELF_RULES, ...KEEPING_GROUPS.flatMap(({ times }) => times), ...ALLERGEN_LISTS];
+    const rows = [
+      ...SHELF_RULES,
+      ...NITRATE_RULES,
+      ...KEEPING_GROUPS.flatMap(({ times }) => times),
+      ...ALLERGEN_LISTS,
+    ];
     const better = rows.filter(
       ({ mark, source }) => mark === 'confirmed' && ALL_SOURCES[source]?.mark !== 'confirmed',
     );
@@ -37,6 +44,7 @@ describe('the typed tables', () => {
   it('give every row a place of its own', () => {
     for (const rows of [
       SHELF_RULES,
+      NITRATE_RULES,
       STAGE_GROUPS.flatMap(({ stages }) => stages),
       KEEPING_GROUPS.flatMap(({ times }) => times),
       ALLERGEN_LISTS.flatMap(({ classes }) => classes),

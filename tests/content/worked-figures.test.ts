@@ -98,10 +98,10 @@ describe('figures of the exercises agree with each other', () => {
 
   // Specific heats of lean 3.4, fat 2.5, water 4.18, ice 2.1 kJ/(kg K), melting 334 kJ/kg: from memory.
   it('the ice pays for the work of the blade', () => {
-    const endC = value('mix-end-fine');
-    const perKelvin = 3 * 3.4 + 1 * 2.5;
-    const work = 12 * perKelvin;
-    const cold = 3 * 3.4 * (4 - endC) + 1 * 2.5 * (2 - endC);
+    const endC = value('ice-end');
+    const [lean, fat] = [value('ice-lean') * 3.4, value('ice-fat') * 2.5];
+    const work = value('ice-chop') * (lean + fat);
+    const cold = lean * (value('ice-lean-temp') - endC) + fat * (value('ice-fat-temp') - endC);
     expectFigure('ice-example', ((work + cold) / (2.1 * 2 + 334 + 4.18 * endC)) * 1000);
   });
 });
