@@ -1,6 +1,6 @@
 import { compensatedSum } from '../quantities/index.ts';
 import type { CureAmounts, Span, UnboundedBecause } from './amounts.ts';
-import { type CarriedNitrite, carriedNitrite } from './carried-nitrite.ts';
+import { type CarriedNitrite, carriedNitrite, isCuringVegetable } from './carried-nitrite.ts';
 import { type CureLine, curingSalts } from './cure-line.ts';
 
 /** Rows of the composition table that speed curing up; all are sodium salts. */
@@ -28,7 +28,10 @@ export function amountsOfLines(lines: readonly CureLine[], finishedG: number | n
     finishedG,
     nitriteG: addSpans(cureNitrite, bowlCarried),
     liningNitriteG: spanOfCarried(carried.filter((item) => item.part === 'lining')),
-    nitrateG: span(cures.map((line) => part(line.massG, line.curingSalt.nitrateFraction))),
+    nitrateG: span([
+      ...cures.map((line) => part(line.massG, line.curingSalt.nitrateFraction)),
+      ...bowl.filter(isCuringVegetable).map(() => null),
+    ]),
     declaresNitrate: cures.some((line) => line.massG !== 0 && (line.curingSalt.nitrateFraction ?? 0) > 0),
     acceleratorG: span(
       bowl

@@ -28,6 +28,7 @@ export type CureFindingId =
   // Cautions.
   | 'cure.nitrate-blank'
   | 'cure.carried-bound'
+  | 'cure.vegetable-nitrite'
   | 'cure.near-ceiling'
   | 'cure.no-plain-salt'
   | 'cure.named-like-curing-salt'

@@ -1,5 +1,5 @@
 import type { Params, Severity } from '../findings/index.ts';
-import { CARRIED_WORST_PPM, CARRIED_WORST_SOURCE } from './carried-nitrite.ts';
+import { CARRIED_WORST_PPM, CARRIED_WORST_SOURCE, isCuringVegetable } from './carried-nitrite.ts';
 import { type CureLine, type CuringSalt, curingSalts, STRENGTH_RANGE } from './cure-line.ts';
 import type { CureFinding, CureFindingId } from './finding-ids.ts';
 import { nitriteCeilingOfSalt } from './nitrite-ceiling-of-salt.ts';
@@ -18,6 +18,7 @@ export function lineFindings(state: CureState): CureFinding[] {
   return [
     ...cures.flatMap((line) => [...packFindings(state, line), ...scaleFindings(state, line)]),
     ...state.lines.filter((line) => line.curingSalt === null).flatMap(namedLikeCure),
+    ...state.lines.filter(isCuringVegetable).map(vegetableFinding),
     ...boundFindings(state),
   ];
 }
@@ -96,11 +97,19 @@ function namedLikeCure(line: CureLine): CureFinding[] {
   return [finding('cure.named-like-curing-salt', 'caution', field, { name: line.name }, 'pink-salt-mix-ups')];
 }
 
+/** A powder or juice that cures without being called curing salt. */
+function vegetableFinding({ id, name, carriedPpm }: CureLine): CureFinding {
+  const field = `formula.lines.${id}.carriedNitrite`;
+  const params = { name, told: carriedPpm === null ? 'no' : 'yes' };
+  return finding('cure.vegetable-nitrite', 'caution', field, params, 'nitrite-ceiling-and-floor');
+}
+
 /** Goods that may be cured and whose maker's figure is not known. */
 function boundFindings(state: CureState): CureFinding[] {
   const isOpen = state.values.ceilings.some(({ reason }) => reason === 'cure.carried-unknown');
+  const vegetables = new Set(state.lines.filter(isCuringVegetable).map(({ id }) => id));
   return state.values.carried
-    .filter((item) => item.isBound)
+    .filter((item) => item.isBound && !vegetables.has(item.lineId))
     .map((item) => {
       const field = `formula.lines.${item.lineId}.carriedNitrite`;
       const highest = item.highG === null ? {} : { highestMg: item.highG * 1000 };

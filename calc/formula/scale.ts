@@ -6,6 +6,12 @@ import { solveMasses } from './solve-masses.ts';
 
 /** Digits kept in a scaled weight. Finer than any kitchen scale, so that scaling again starts from the same grams. */
 const SCALED_DIGITS = 8;
+/** Decimals of a gram that a large batch keeps besides, so that its lines add up to a milligram. */
+const SCALED_DECIMALS = 5;
+
+function digitsOf(massG: number): number {
+  return Math.max(SCALED_DIGITS, Math.floor(Math.log10(massG)) + 1 + SCALED_DECIMALS);
+}
 
 export type ScaleProblem =
   /** The factor is not a number above zero. */
@@ -34,9 +40,8 @@ function scaleEntry(entry: Entry, factor: number): Entry {
   const reading = readEntry('mass', entry);
   if (reading.state !== 'ok') return entry;
   const { unit } = reading;
-  const number = trimmed(
-    formatQuantity('mass', reading.value * factor, { unit, significant: SCALED_DIGITS }),
-  );
+  const massG = reading.value * factor;
+  const number = trimmed(formatQuantity('mass', massG, { unit, significant: digitsOf(massG) }));
   return { ...entry, text: unit === entry.unit ? number : `${number} ${unit}` };
 }
 
@@ -72,7 +77,9 @@ function isWholeInPercent(lines: readonly FormulaLine[]): boolean {
 function toGrams(line: FormulaLine, totalG: number): FormulaLine {
   const share = readEntry('fraction', line.amount);
   if (line.basis !== 'percent-of-total' || share.state !== 'ok') return line;
-  const text = trimmed(formatQuantity('mass', share.value * totalG, { significant: SCALED_DIGITS }));
+  const text = trimmed(
+    formatQuantity('mass', share.value * totalG, { significant: digitsOf(share.value * totalG) }),
+  );
   return { ...line, basis: 'mass', amount: { ...line.amount, text, unit: 'g' } };
 }
 

@@ -99,6 +99,30 @@ describe('the dose', () => {
   });
 });
 
+describe('a limit on what is left', () => {
+  it('is told by a laboratory alone, in the form it counts, and stops the batch above it', async () => {
+    await using visit = await openPage(DEMO);
+    const { page } = visit;
+    await page.locator('.verdict').first().waitFor();
+    await rule(page).selectOption('european-union-2025');
+    await expect.poll(() => verdicts(page)).toContain('cannot-tell');
+    await page.getByRole('button', { name: 'Write down a laboratory’s figure of nitrite left' }).click();
+    await field(page, 'Found in the product').fill('45');
+    const said = () => page.locator('main').textContent();
+    await expect.poll(said).toMatch(/The laboratory’s figure cannot be read yet/);
+    await page.getByLabel('What the figure counts').selectOption('nitrite-ion');
+    // Regulation (EU) 2023/2108: 45 mg/kg left, as nitrite ion.
+    await expect.poll(said).toMatch(/Within the limit by a laboratory: 45\.0 mg\/kg as nitrite ion/);
+    await field(page, 'Found in the product').fill('45.1');
+    await expect.poll(said).toMatch(/Stop: a laboratory found 45\.1 mg\/kg as nitrite ion/);
+    await saved(page);
+    await page.reload();
+    await page.locator('.verdict').first().waitFor();
+    expect(await field(page, 'Found in the product').inputValue()).toBe('45.1');
+    expect(visit.problems).toEqual([]);
+  });
+});
+
 describe('plain salt', () => {
   it('is refused, with the one who over-supplies, when the ingredients bring too much', async () => {
     await using visit = await openPage(DEMO);

@@ -93,7 +93,7 @@ function ProbeCard({ log, name, moulds, checked, findings, removable }: ProbeCar
         />
         <TextBox
           label="Where it sits"
-          hint="Thermal centre of the last to heat: largest mould, coldest shelf."
+          hint="Thermal centre of the last to heat: largest mould, coldest shelf. Push past the middle, then draw back to the lowest reading, when cooling to the highest. Not in garnish, fat or air, nor against metal."
           text={log.name}
           onText={(where) => change({ name: where })}
         />
@@ -136,7 +136,7 @@ function ProbeCard({ log, name, moulds, checked, findings, removable }: ProbeCar
               units={['dC', 'dF']}
               entry={log.error}
               onEntry={(error) => change({ error })}
-              hint="What the probe may still be off either way. Blank is unknown, and then no verdict can be given. Write 0 only if a check against a reference shows it."
+              hint="What the probe may still be off either way. One degree too few takes a quarter of the kill. Blank is unknown, and then no verdict can be given. Write 0 only if a check against a reference shows it."
               findings={at(findings, `${path}.error`)}
             />
           </>

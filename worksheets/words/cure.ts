@@ -196,6 +196,10 @@ export const cureWords = {
     title: `${lineName(p)} may bring nitrite of its own.`,
     body: `${has(p, 'highestMg') ? `At worst ${number(p, 'highestMg', 0)} mg, counting ${number(p, 'worstPpm', 0)} mg/kg, the most the United States allow in a finished cured product. ` : ''}Type the maker's figure in mg/kg, or 0 when it is not cured.`,
   }),
+  'cure.vegetable-nitrite': (p) => ({
+    title: `${lineName(p)} brings nitrate, and nitrite once it is cultured.`,
+    body: `It is a cure, whatever it is called. ${p.told === 'yes' ? '' : 'Its nitrite is not known, so no limit can be passed. '}If it is there to cure, set the line to curing salt and type what its maker states. "No nitrite added" is restricted in several markets.`,
+  }),
   'cure.near-ceiling': (p) => ({
     title: 'Within the limit by less than the scale can show.',
     body: `If the scale rounded the wrong way it would be ${fixedText(Number(p.worstPpm), 1, 'up')} mg/kg; the limit is ${p.limitPrinted}. Take one step less.`,

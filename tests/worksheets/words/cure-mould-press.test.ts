@@ -55,6 +55,8 @@ describe('words of salt and cure', () => {
     change({ liver: { amount: enteredEntry('900', 'g') } }),
     change({ bacon: { carriedNitrite: enteredEntry('900', 'ppm') } }),
     change({ bacon: { amount: enteredEntry('900', 'g') } }),
+    change({ spice: { name: 'Celery powder' } }),
+    change({ spice: { name: 'Celery powder', carriedNitrite: enteredEntry('0', 'ppm') } }),
     { ...base, lines: [...base.lines, line('e', 'seasoning', '3', 'sodium-erythorbate')] },
     { ...base, lines: [line('bread', 'panade', '100', 'kitchen-white-bread'), cure('5', '6.25', '0')] },
   ];
