@@ -3,10 +3,20 @@ import mdx from '@astrojs/mdx';
 import preact from '@astrojs/preact';
 import { defineConfig } from 'astro/config';
 
+/** `client:bench`: a worksheet that loads when it is needed. */
+const benchDirective = {
+  name: 'bench-directive',
+  hooks: {
+    /** @param {{ addClientDirective: (directive: { name: string, entrypoint: string }) => void }} setup */
+    'astro:config:setup': ({ addClientDirective }) =>
+      addClientDirective({ name: 'bench', entrypoint: './site/bench-directive/bench.ts' }),
+  },
+};
+
 export default defineConfig({
   srcDir: './site',
   publicDir: './site/public',
-  integrations: [preact(), mdx()],
+  integrations: [preact(), mdx(), benchDirective],
   // Directives stay off: with no plugin to handle them, a `:::` block would vanish, text and all.
   markdown: { processor: satteri({ features: { directive: false, headingAttributes: true } }) },
   trailingSlash: 'always',

@@ -10,8 +10,7 @@ const recordsFile = join(dist, 'search-records.json');
 const outputPath = join(dist, 'pagefind');
 
 /** What our own search page loads. The rest that the indexer writes is another interface's. */
-const NEEDED =
-  /^(pagefind\.js|pagefind-worker\.js|pagefind-entry\.json|wasm\.en\.pagefind|.+\.pf_meta|fragment|index|filter)$/;
+const NEEDED = /^(pagefind\.js|pagefind-entry\.json|wasm\.en\.pagefind|.+\.pf_meta|fragment|index|filter)$/;
 
 /** @param {{ errors: string[] }} answer */
 function check({ errors }) {
@@ -47,14 +46,14 @@ const written = await readdir(outputPath);
 await Promise.all(
   written.filter((name) => !NEEDED.test(name)).map((name) => rm(join(outputPath, name), { recursive: true })),
 );
-await writeFile(join(outputPath, 'words.txt'), (await wordList()).join('\n'));
+await writeFile(join(outputPath, 'words.txt'), await wordList());
 await rm(recordsFile);
 await removeUnusedSignals();
 process.stdout.write(`search: ${pages.page_count} pages and ${records.length} records\n`);
 
 /**
- * Every word that can be found, without accents, the commonest first. The search reads it when a query finds
- * nothing, to offer what was meant.
+ * Every word that can be found, without accents, and how common it is. The search reads it to put slips of the finger
+ * right (`site/scripts/search/word-list.ts`).
  */
 async function wordList() {
   const texts = records.map(({ title, content }) => `${title} ${content}`);
@@ -73,7 +72,15 @@ async function wordList() {
       .toLowerCase()
       .matchAll(/[a-z]{3,}/g))
       counts.set(word, (counts.get(word) ?? 0) + 1);
-  return [...counts].sort(([a, n], [b, m]) => m - n || (a < b ? -1 : 1)).map(([word]) => word);
+  const words = [...counts.keys()].sort();
+  const coded = words.map((word, at) => {
+    const before = words[at - 1] ?? '';
+    let shared = 0;
+    while (shared < 9 && shared < before.length && word[shared] === before[shared]) shared++;
+    return shared + word.slice(shared);
+  });
+  const ranks = words.map((word) => Math.min(9, Math.floor(Math.log2(counts.get(word) ?? 1))));
+  return `${coded.join('')}\n${ranks.join('')}`;
 }
 
 /** The Preact renderer emits a signals chunk that no island asks for. */

@@ -27,8 +27,9 @@ export async function tabTo(page: Page, name: string | RegExp, most = 120): Prom
   throw new Error(`The Tab key never reached ${name}. Passed: ${passed.join(' | ')}`);
 }
 
-/** Waits until the worksheet has looked for a saved batch. */
+/** Touches the worksheet, as a hand does, and waits until it has looked for a saved batch. */
 export async function awake(page: Page): Promise<void> {
+  await page.locator('.worksheet').first().dispatchEvent('pointerover');
   await page.locator('.worksheet:not([data-life="waking"])').waitFor();
 }
 

@@ -1,24 +1,6 @@
-import { readFileSync } from 'node:fs';
-import { gzipSync } from 'node:zlib';
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { openPage } from './browser.ts';
-import { fileOf } from './pages.ts';
-
-/** Byte budgets of a page without a worksheet, gzip. House rules. */
-const PLAIN_TOTAL = 20_000;
-const PLAIN_CSS = 6_000;
-const PLAIN_JS = 1_500;
-const PLAIN_REQUESTS = 6;
-
-const PLAIN_PAGES = [
-  '/',
-  '/technique/country-terrine/',
-  '/technique/cooked-sausages/',
-  '/cautions/cooling-clock/',
-  '/defects/',
-  '/tables/nitrite-limits/',
-];
 
 const scheme = (page: Page) => page.evaluate(() => getComputedStyle(document.documentElement).colorScheme);
 const paper = (page: Page) => page.evaluate(() => getComputedStyle(document.documentElement).backgroundColor);
@@ -119,22 +101,5 @@ describe('on paper', () => {
         .first()
         .evaluate((p) => p.getBoundingClientRect().height),
     ).toBeGreaterThan(0);
-  });
-});
-
-describe.each(PLAIN_PAGES)('the weight of %s', (path) => {
-  it('keeps its budgets', async () => {
-    await using visit = await openPage('/404.html');
-    const { page } = visit;
-    const asked: string[] = [];
-    page.on('request', (request) => asked.push(new URL(request.url()).pathname));
-    await page.goto(path, { waitUntil: 'networkidle' });
-    const weigh = (paths: string[]) =>
-      paths.reduce((sum, one) => sum + gzipSync(readFileSync(fileOf(one)), { level: 9 }).length, 0);
-    const files = [...new Set([...asked, '/mark.svg'])];
-    expect(files.length).toBeLessThanOrEqual(PLAIN_REQUESTS);
-    expect(weigh(files.filter((file) => file.endsWith('.css')))).toBeLessThanOrEqual(PLAIN_CSS);
-    expect(weigh(files.filter((file) => file.endsWith('.js')))).toBeLessThanOrEqual(PLAIN_JS);
-    expect(weigh(files)).toBeLessThanOrEqual(PLAIN_TOTAL);
   });
 });

@@ -32,6 +32,8 @@ export function WorksheetFrame({ links, children }: { links: SiteLinks; children
   );
 }
 
+const BLANK_BENCH = 'A new batch begins with the first thing you type. It is kept on this device only.';
+
 /** Which batch lies on the bench, and the ways out of a demo. */
 function OnTheBench({ demoBase }: { demoBase: string }) {
   const batch = useShared($batch);
@@ -40,7 +42,7 @@ function OnTheBench({ demoBase }: { demoBase: string }) {
   const name = batch.product.name || 'Unnamed batch';
   return (
     <>
-      <p class="worksheet-batch" aria-live="polite">
+      <p class="worksheet-batch" aria-live="polite" data-blank={BLANK_BENCH}>
         {life === 'open' ? (
           <>
             Batch on the bench: <strong>{name}</strong>
@@ -55,7 +57,7 @@ function OnTheBench({ demoBase }: { demoBase: string }) {
         ) : life === 'waking' ? (
           'Looking for the batch on this device …'
         ) : (
-          'A new batch begins with the first thing you type. It is kept on this device only.'
+          BLANK_BENCH
         )}
       </p>
       {demo ? (

@@ -87,6 +87,8 @@ export async function openFromAddress(demoBase: string): Promise<void> {
   try {
     if (demo !== null) return await openDemo(demo, demoBase);
     if (wantsNew) return await openNew();
+    // Something was typed before the page had looked: that batch stays.
+    if ($life.get() === 'open') return;
     const { currentId } = await import('./storage.ts');
     const id = await currentId();
     if (id === null) return;

@@ -1,5 +1,6 @@
 import type { Batch } from '@larderwright/calc/batch';
 import { type DBSchema, type IDBPDatabase, openDB } from 'idb';
+import { DATABASE } from './database-name.ts';
 
 /**
  * What is kept on the device, in the IndexedDB database `larderwright`:
@@ -18,7 +19,6 @@ interface DeskSchema extends DBSchema {
   desk: { key: string; value: string };
 }
 
-const DATABASE = 'larderwright';
 const VERSION = 1;
 
 let opening: Promise<IDBPDatabase<DeskSchema>> | null = null;

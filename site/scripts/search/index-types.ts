@@ -1,4 +1,9 @@
-/** The part of the search index's own script that is used here. */
+/** The index's own script, as far as it is used here. */
+export interface SearchScript {
+  createInstance(options: { basePath: string; noWorker: boolean }): SearchIndex;
+}
+
+/** The part of an opened index that is used here. */
 export interface SearchIndex {
   init(): Promise<void>;
   filters(): Promise<unknown>;

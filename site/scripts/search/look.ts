@@ -1,7 +1,8 @@
-import type { Hit, SearchIndex } from './index-types.ts';
+import type { Hit, SearchIndex, SearchScript } from './index-types.ts';
 import { corrected } from './nearest.ts';
 import { readQuery, variantsOf, withoutFiller, withoutOne } from './query.ts';
 import { cautionsFirst, mergeHits, rowsApart } from './rank.ts';
+import { readWordList } from './word-list.ts';
 
 export const KINDS = ['technique', 'caution', 'table', 'defect', 'glossary', 'worksheet'] as const;
 export type Kind = (typeof KINDS)[number];
@@ -36,7 +37,9 @@ export function openIndex(): Promise<{ opened: SearchIndex; shelves: Shelves }> 
 async function load() {
   // Written after the build, so no bundler may look for it.
   const path = '/pagefind/pagefind.js';
-  const opened: SearchIndex = await import(/* @vite-ignore */ path);
+  const { createInstance }: SearchScript = await import(/* @vite-ignore */ path);
+  // The index is small: a worker would cost more to fetch than it saves.
+  const opened = createInstance({ basePath: '/pagefind/', noWorker: true });
   await opened.init();
   await opened.filters();
   const shelf = async (filters: Record<string, string>) => {
@@ -56,7 +59,7 @@ async function load() {
 function wordList(): Promise<readonly string[]> {
   words ??= fetch('/pagefind/words.txt')
     .then((answer) => (answer.ok ? answer.text() : ''))
-    .then((text) => text.split('\n').filter((word) => word !== ''))
+    .then(readWordList)
     .catch(() => []);
   return words;
 }
