@@ -47,6 +47,9 @@ export function newBatch(start: { id: string; at: string; zone: string }): Batch
     signOffs: [],
     notes: '',
     issued: [],
+    lifecycle: [],
+    dispatches: [],
+    history: [],
   };
 }
 

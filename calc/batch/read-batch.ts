@@ -1,4 +1,5 @@
 import * as v from 'valibot';
+import { migrate } from './migrate.ts';
 import { BATCH_SCHEMA, type Batch } from './record.ts';
 import { batchSchema } from './schema/index.ts';
 
@@ -11,7 +12,8 @@ export type ReadBatch =
 /**
  * Reads a record of unknown origin.
  *
- * @param raw parsed JSON. It is never changed; a damaged record is told apart, not repaired.
+ * @param raw parsed JSON, of this version or an older one. It is never changed; a damaged record is told apart, not
+ *   repaired.
  * @returns the batch, or what is wrong and where
  */
 export function readBatch(raw: unknown): ReadBatch {
@@ -21,7 +23,7 @@ export function readBatch(raw: unknown): ReadBatch {
       return { ok: false, problem: 'newer-version', version };
     }
   }
-  const result = v.safeParse(batchSchema, raw, { abortEarly: true });
+  const result = v.safeParse(batchSchema, migrate(raw), { abortEarly: true });
   if (result.success) return { ok: true, batch: result.output };
   const issue = result.issues[0];
   return { ok: false, problem: 'damaged', path: v.getDotPath(issue) ?? '', found: issue.received };

@@ -1,6 +1,8 @@
 import type { Finding, StageResult, Verdict } from '../findings/index.ts';
 import { checkLog } from '../probe-log/index.ts';
 import type { Batch } from './record.ts';
+import { samePerson } from './same-person.ts';
+import { stateOf } from './state.ts';
 
 export type RecordFindingId =
   | 'record.no-batch-number'
@@ -8,12 +10,39 @@ export type RecordFindingId =
   | 'record.released-while-failing'
   | 'record.made-and-checked-by-one'
   | 'record.entered-late'
-  | 'record.readings-left-out';
+  | 'record.readings-left-out'
+  | 'record.held'
+  | 'record.discarded'
+  | 'record.release-no-longer-holds'
+  | 'record.changed-after-release';
 
 type RecordFinding = Finding<RecordFindingId>;
 
-const samePerson = (a: string, b: string) =>
-  a.trim() !== '' && a.trim().toLocaleLowerCase('en') === b.trim().toLocaleLowerCase('en');
+/** Where the batch stands by what persons said of it: out of use, or released on grounds that are gone. */
+function stateFindings(batch: Batch, verdicts: readonly Verdict[]): Omit<RecordFinding, 'stage'>[] {
+  const { state, change } = stateOf(batch);
+  if (!change) return [];
+  const { at, by, why } = change;
+  const field = 'lifecycle';
+  if (state === 'held') return [{ id: 'record.held', severity: 'stop', field, params: { at, by, why } }];
+  if (state === 'discarded')
+    return [{ id: 'record.discarded', severity: 'stop', field, params: { at, by, why } }];
+  if (state !== 'released') return [];
+  const findings: Omit<RecordFinding, 'stage'>[] = [];
+  if (verdicts.some((verdict) => verdict.state !== 'pass'))
+    findings.push({ id: 'record.release-no-longer-holds', severity: 'stop', field, params: { at, by } });
+  const changes = batch.history.filter(
+    (entry) => Date.parse(entry.at) > Date.parse(at) && !/^(lifecycle|dispatches)\b/.test(entry.what),
+  ).length;
+  if (changes > 0)
+    findings.push({
+      id: 'record.changed-after-release',
+      severity: 'caution',
+      field,
+      params: { at, count: changes },
+    });
+  return findings;
+}
 
 /**
  * What the record itself has to say, once every limit is judged: who signed, what was decided about a
@@ -41,6 +70,8 @@ export function recordStage(
       say({ id: 'record.released-while-failing', severity: 'stop', field: 'deviations' });
     }
   }
+
+  for (const finding of stateFindings(batch, verdicts)) say(finding);
 
   const signed = (role: 'made' | 'checked') => batch.signOffs.find((sign) => sign.role === role)?.name ?? '';
   if (samePerson(signed('made'), signed('checked'))) {

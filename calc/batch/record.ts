@@ -22,7 +22,7 @@ import type { ThermometerSlice } from '../thermometer/index.ts';
 import type { YieldSlice } from '../yield/index.ts';
 
 /** The version this code writes. Older records are migrated, newer ones refused. */
-export const BATCH_SCHEMA = 1;
+export const BATCH_SCHEMA = 2;
 
 export interface ProductSlice {
   name: string;
@@ -51,6 +51,48 @@ export interface SignOff {
   role: 'made' | 'checked' | 'verified';
   name: string;
   at: string;
+}
+
+export type BatchState = 'planned' | 'in-process' | 'held' | 'released' | 'discarded';
+
+/** A step in the life of the batch, said by a person. Steps are added and never changed. */
+export interface StateChange {
+  id: string;
+  state: BatchState;
+  /** ISO 8601 with offset. */
+  at: string;
+  by: string;
+  /** The other person a release needs; '' for every other state. */
+  second: string;
+  /** Why it is held or discarded, in a person's words. */
+  why: string;
+}
+
+/** Where some of the batch went, for the day it has to come back. */
+export interface Dispatch {
+  id: string;
+  /** ISO 8601 with offset. */
+  at: string;
+  to: string;
+  /** As written: "12 portions", "1.4 kg". */
+  amount: string;
+  by: string;
+}
+
+/** One change of a reading, a weight or a signature. Entries are added and never changed. */
+export interface HistoryEntry {
+  /** When it was typed: ISO 8601 with offset. */
+  at: string;
+  /** Who stood at the bench; '' where nobody said. */
+  by: string;
+  /** Path of the field. */
+  what: string;
+  /** What a person calls the row it stands in, as it was then: "Pork liver". '' where it has no name. */
+  row: string;
+  from: string;
+  to: string;
+  /** Running checksum over this and all earlier entries. */
+  sum: string;
 }
 
 /** The assessment as it stood when the sheet was printed or the batch released. */
@@ -113,4 +155,8 @@ export interface Batch extends OptionalSlices {
   signOffs: SignOff[];
   notes: string;
   issued: IssuedAssessment[];
+  /** In order of time; empty while nobody has said anything. */
+  lifecycle: StateChange[];
+  dispatches: Dispatch[];
+  history: HistoryEntry[];
 }

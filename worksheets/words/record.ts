@@ -4,6 +4,11 @@ import type { Words } from './wording.ts';
 
 const clock = (iso: string | number | undefined) => wallOf(String(iso ?? ''))?.clock ?? '?';
 
+function byAndWhen({ at, by }: Readonly<Record<string, string | number | undefined>>): string {
+  const wall = wallOf(String(at ?? ''));
+  return `${wall ? `${wall.date} ${wall.clock}` : ''} by ${by || 'nobody named'}`.trim();
+}
+
 /** What the record itself says: signatures, decisions, late and left-out readings. */
 export const recordWords = {
   'record.no-batch-number': () => ({
@@ -29,5 +34,21 @@ export const recordWords = {
   'record.readings-left-out': (p) => ({
     title: `${p.log || 'Log'}: ${p.count} reading${p.count === 1 ? '' : 's'} left out by a person.`,
     body: 'They print with the reason and the initials.',
+  }),
+  'record.held': (p) => ({
+    title: `HELD ${byAndWhen(p)}: ${p.why}`,
+    body: 'Nothing of it leaves until somebody has decided.',
+  }),
+  'record.discarded': (p) => ({
+    title: `DISCARDED ${byAndWhen(p)}: ${p.why}`,
+    body: 'None of it may be used.',
+  }),
+  'record.release-no-longer-holds': (p) => ({
+    title: `Released ${byAndWhen(p)}, but not every limit passes as the record now stands.`,
+    body: 'Hold it and call back what left. Then look at what changed since.',
+  }),
+  'record.changed-after-release': (p) => ({
+    title: `${p.count} change${p.count === 1 ? '' : 's'} of readings, weights or signatures after the release.`,
+    body: 'The history of the record says what they were.',
   }),
 } satisfies Words<RecordFindingId>;

@@ -94,7 +94,28 @@ const issued = v.strictObject({
   figures: v.record(text, grams),
 });
 
-/** The record of one batch, version 1. Strict: an unknown key is damage or a newer version. */
+const stateChange = v.strictObject({
+  id: text,
+  state: v.picklist(['planned', 'in-process', 'held', 'released', 'discarded'] as const),
+  at: text,
+  by: text,
+  second: text,
+  why: text,
+});
+
+const dispatch = v.strictObject({ id: text, at: text, to: text, amount: text, by: text });
+
+const historyEntry = v.strictObject({
+  at: text,
+  by: text,
+  what: text,
+  row: text,
+  from: text,
+  to: text,
+  sum: text,
+});
+
+/** The record of one batch, version 2. Strict: an unknown key is damage or a newer version. */
 export const batchSchema = v.strictObject({
   schema: v.literal(BATCH_SCHEMA),
   id: v.pipe(text, v.minLength(1)),
@@ -151,6 +172,9 @@ export const batchSchema = v.strictObject({
   ),
   notes: text,
   issued: list(issued),
+  lifecycle: list(stateChange),
+  dispatches: list(dispatch),
+  history: list(historyEntry),
   plan: v.exactOptional(plan),
   yield: v.exactOptional(yieldTests),
   blend: v.exactOptional(blend),
