@@ -1,5 +1,6 @@
 import { newCuringSaltPack } from '../dry-cure/index.ts';
 import type { FormulaLine } from '../formula/index.ts';
+import { newStorageSlice } from '../growth/index.ts';
 import { blankEntry, type Entry } from '../quantities/index.ts';
 import { newBatch } from './new-batch.ts';
 import type { Batch, OptionalSlices } from './record.ts';
@@ -10,11 +11,12 @@ const emptied = ({ unit }: Entry): Entry => blankEntry(unit);
  * What each slice hands on to the next batch: the plan, never what was measured. Undefined: nothing. A new slice
  * must say it here, or nothing compiles.
  */
-const HANDED_ON: {
+type HandedOn = {
   readonly [Name in keyof OptionalSlices]-?: (
     slice: NonNullable<OptionalSlices[Name]>,
   ) => OptionalSlices[Name];
-} = {
+};
+const HANDED_ON: HandedOn = {
   plan: (plan) => ({ ...plan, servingAt: null }),
   // Trials belong to the meat they were done on. What they taught stands in the plan's prices.
   yield: () => undefined,
@@ -84,6 +86,7 @@ const HANDED_ON: {
   }),
   casings: (casings) => ({ ...casings, actualLinks: [] }),
   crust: (crust) => crust,
+  storage: (storage) => ({ ...storage, stays: newStorageSlice().stays }),
   label: (label) => ({
     ...label,
     filled: emptied(label.filled),
@@ -107,8 +110,11 @@ function handedOn(batch: Batch): OptionalSlices {
   const slices: OptionalSlices = {};
   const take = <Name extends keyof OptionalSlices>(name: Name) => {
     const slice = batch[name];
-    const next = slice === undefined ? undefined : HANDED_ON[name](slice as NonNullable<Batch[Name]>);
-    if (next !== undefined) slices[name] = next as Batch[Name];
+    if (slice === undefined) return;
+    // The key pairs slice and function; the compiler cannot follow it through a generic name.
+    const handOn = HANDED_ON[name] as unknown as (slice: unknown) => OptionalSlices[Name];
+    const next = handOn(slice);
+    if (next !== undefined) slices[name] = next;
   };
   for (const name of Object.keys(HANDED_ON) as (keyof OptionalSlices)[]) take(name);
   return slices;

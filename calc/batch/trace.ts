@@ -16,7 +16,7 @@ export function folded(text: string): string {
 }
 
 /** A lot as it is compared: letters and digits alone, for a dash or a space is soon lost at the bench. */
-export function foldedLot(lot: string): string {
+function foldedLot(lot: string): string {
   return folded(lot).replaceAll(/[^\p{L}\p{N}]/gu, '');
 }
 
