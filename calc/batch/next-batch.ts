@@ -86,6 +86,7 @@ const HANDED_ON: HandedOn = {
   }),
   casings: (casings) => ({ ...casings, actualLinks: [] }),
   crust: (crust) => crust,
+  cookPlan: (cookPlan) => cookPlan,
   storage: (storage) => ({ ...storage, stays: newStorageSlice().stays }),
   label: (label) => ({
     ...label,
