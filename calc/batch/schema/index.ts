@@ -98,16 +98,16 @@ const stateChange = v.strictObject({
   id: text,
   state: v.picklist(['planned', 'in-process', 'held', 'released', 'discarded'] as const),
   at: text,
-  by: text,
-  second: text,
+  by: person,
+  second: person,
   why: text,
 });
 
-const dispatch = v.strictObject({ id: text, at: text, to: text, amount: text, by: text });
+const dispatch = v.strictObject({ id: text, at: text, to: text, amount: text, by: person });
 
 const historyEntry = v.strictObject({
   at: text,
-  by: text,
+  by: person,
   what: text,
   row: text,
   from: text,
@@ -172,9 +172,9 @@ export const batchSchema = v.strictObject({
   ),
   notes: text,
   issued: list(issued),
-  lifecycle: list(stateChange),
-  dispatches: list(dispatch),
-  history: list(historyEntry),
+  lifecycle: signatures(stateChange),
+  dispatches: signatures(dispatch),
+  history: signatures(historyEntry),
   plan: v.exactOptional(plan),
   yield: v.exactOptional(yieldTests),
   blend: v.exactOptional(blend),

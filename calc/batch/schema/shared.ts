@@ -13,7 +13,7 @@ const holds = (what: Holds) => ({ holds: what });
 
 /** Name or initials of a person. Every such field of the record is of this kind. */
 export const person = v.pipe(text, v.metadata(holds('person')));
-/** A list whose rows are somebody's signature and nothing else. */
+/** A list of what persons signed, said or changed: it says nothing without them. */
 export const signatures = <T extends v.GenericSchema>(row: T) =>
   v.pipe(v.array(row), v.maxLength(MAX_ROWS), v.metadata(holds('signatures')));
 /** A text that may be absent: a moment, an id. */
