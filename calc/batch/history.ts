@@ -13,7 +13,19 @@ export type Change = Pick<HistoryEntry, 'what' | 'row' | 'from' | 'to'>;
 const FOLLOWED = new Set([
   ...['actual', 'actualFills', 'actualLinks', 'saltActual', 'curingSaltActual', 'sugarActual', 'now'],
   ...['afterInjection', 'afterBrine', 'finished', 'lot', 'batchNo', 'useBy', 'ph', 'waterActivity'],
-  ...['offset', 'error', 'startedAt', 'endedAt', 'startedOn', 'weighedBy', 'checkedBy', 'madeBy'],
+  ...[
+    'ice',
+    'boil',
+    'offset',
+    'error',
+    'checkedOn',
+    'startedAt',
+    'endedAt',
+    'startedOn',
+    'weighedBy',
+    'checkedBy',
+    'madeBy',
+  ],
   ...['readings', 'trials', 'signOffs', 'deviations', 'dispatches', 'lifecycle'],
 ]);
 /** Planned weights and doses: followed once the work has begun, for until then they are a draft. */

@@ -87,6 +87,19 @@ const HANDED_ON: HandedOn = {
   casings: (casings) => ({ ...casings, actualLinks: [] }),
   crust: (crust) => crust,
   cookPlan: (cookPlan) => cookPlan,
+  // A check has its day: the next batch looks at the thermometer again.
+  thermometers: (slice) => ({
+    ...slice,
+    pressure: emptied(slice.pressure),
+    thermometers: slice.thermometers.map((each) => ({
+      ...each,
+      ice: emptied(each.ice),
+      boil: emptied(each.boil),
+      error: emptied(each.error),
+      checkedOn: '',
+      checkedBy: '',
+    })),
+  }),
   storage: (storage) => ({ ...storage, stays: newStorageSlice().stays }),
   label: (label) => ({
     ...label,
