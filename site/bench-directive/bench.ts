@@ -3,7 +3,7 @@ import { DATABASE } from '../../worksheets/state/database-name.ts';
 import { holdFields } from './hold-fields.ts';
 
 /** What a hand does first on a worksheet it means to use. */
-const TOUCHES = ['pointerover', 'pointerdown', 'focusin', 'keydown'] as const;
+const TOUCHES = ['pointerover', 'pointerdown', 'focusin', 'keydown', 'change'] as const;
 
 /** The address asks for a batch: `#demo=…`, `#new`. A place on the page has an id of its own. */
 function addressAsks(): boolean {
