@@ -1,3 +1,4 @@
+import { unitLabel } from '../quantities/index.ts';
 import { checksum } from './checksum.ts';
 import { isBranch, isEntry, rowKey } from './entry-shape.ts';
 import type { Batch, HistoryEntry } from './record.ts';
@@ -47,7 +48,8 @@ const isSignature = (value: unknown): value is { name: string } =>
 /** A value as a person reads it. */
 function textOf(value: unknown): string {
   if (isSignature(value)) return value.name.trim();
-  if (isEntry(value)) return value.text.trim() === '' ? '' : `${value.text.trim()} ${value.unit}`;
+  if (isEntry(value))
+    return value.text.trim() === '' ? '' : `${value.text.trim()} ${unitLabel(value.unit)}`.trim();
   if (Array.isArray(value)) return value.map(textOf).filter(Boolean).join(', ');
   if (isBranch(value))
     return Object.entries(value)

@@ -1,3 +1,4 @@
+import { unitLabel } from '../quantities/index.ts';
 import { isBranch, isEntry } from './entry-shape.ts';
 import type { Batch, Dispatch } from './record.ts';
 
@@ -34,7 +35,7 @@ export function lotsOf(batch: Batch): LotUse[] {
       found.push({
         lot: lot.trim(),
         name: typeof name === 'string' ? name.trim() : '',
-        amount: grams ? `${grams.text.trim()} ${grams.unit}` : '',
+        amount: grams ? `${grams.text.trim()} ${unitLabel(grams.unit)}` : '',
       });
     }
     for (const [key, part] of Object.entries(value)) if (key !== 'history' && key !== 'issued') walk(part);

@@ -31,7 +31,10 @@ export async function contents(): Promise<ContentsGroup[]> {
     ...techniqueGroups(book),
     {
       title: 'Worksheets',
-      links: book.worksheets.map(({ id, data }) => ({ href: urls.worksheet(id), label: data.title })),
+      links: [
+        { href: urls.batches, label: 'Batches' },
+        ...book.worksheets.map(({ id, data }) => ({ href: urls.worksheet(id), label: data.title })),
+      ],
     },
     {
       title: 'Tables',

@@ -15,6 +15,7 @@ export const urls = {
   glossary: '/glossary/',
   term: (id: string) => `/glossary/#${id}`,
   learn: '/learn/',
+  batches: '/batches/',
   demos: '/demos/',
   sources: '/sources/',
   source: (id: string) => `/sources/#${id}`,

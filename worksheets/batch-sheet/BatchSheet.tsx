@@ -12,6 +12,7 @@ import { usePaper } from './use-paper.ts';
 
 const Verdicts = later(() => import('./verdict-summary.tsx').then((m) => m.VerdictSummary));
 const FinishRecord = later(() => import('./finish-record.tsx').then((m) => m.FinishRecord));
+const BatchStateSection = later(() => import('./batch-state.tsx').then((m) => m.BatchStateSection));
 const AsIssued = later(() => import('./as-issued.tsx').then((m) => m.AsIssued));
 
 const PAPERS = [
@@ -39,6 +40,12 @@ export default function BatchSheet({ links, standing }: BatchSheetProps) {
       <section aria-labelledby="finish" class="no-print">
         <h2 id="finish">Finish the record</h2>
         <FinishRecord meanwhile={<NotYet what="These fields open with a batch" />} />
+      </section>
+      <section aria-labelledby="state">
+        <h2 id="state" class="no-print">
+          State, release and where it went
+        </h2>
+        <BatchStateSection meanwhile={<NotYet what="No batch on the bench" />} />
       </section>
       <section aria-labelledby="paper">
         <div class="no-print">

@@ -9,6 +9,8 @@ export interface CardHead {
   readonly version: string | null;
   readonly batchId: string | null;
   readonly printedAt: string | null;
+  /** "HELD 2026-11-27 14:10 by JK: chiller failed"; null while the batch may be used. */
+  readonly outOfUse: string | null;
 }
 
 /** Head and foot of a card without a batch. */
@@ -21,4 +23,5 @@ export const BLANK_HEAD: CardHead = {
   version: null,
   batchId: null,
   printedAt: null,
+  outOfUse: null,
 };

@@ -1,5 +1,6 @@
-import { BATCH_SCHEMA, type Batch, CALC_VERSION } from '@larderwright/calc/batch';
+import { BATCH_SCHEMA, type Batch, CALC_VERSION, stateOf } from '@larderwright/calc/batch';
 import { isCheckOverdue, type RuleSet } from '@larderwright/calc/sources';
+import { recordWords } from '../words/record.ts';
 import type { CardHead } from './blank-head.ts';
 import { wallOf } from './clock-text.ts';
 
@@ -11,6 +12,14 @@ const known = (text: string) => text.trim() || null;
 function ruleSetLine({ jurisdiction, title, edition, reviewed }: RuleSet, now: string): string {
   const overdue = isCheckOverdue(reviewed, now) ? ', CHECK OVERDUE' : '';
   return `${jurisdiction}, ${title}, ${edition}; checked ${reviewed}${overdue}`;
+}
+
+/** Says on every card that a batch is held or discarded; null while it may be used. */
+function outOfUse(batch: Batch): string | null {
+  const { state, change } = stateOf(batch);
+  if (!change || (state !== 'held' && state !== 'discarded')) return null;
+  const { at, by, why } = change;
+  return recordWords[state === 'held' ? 'record.held' : 'record.discarded']({ at, by, why }).title;
 }
 
 /**
@@ -29,6 +38,7 @@ export function cardHead(batch: Batch, ruleSets: readonly (RuleSet | null)[], no
     ruleSets: ruleSets.filter((set) => set !== null).map((set) => ruleSetLine(set, now)),
     version: `calc ${CALC_VERSION} · record ${BATCH_SCHEMA}`,
     batchId: batch.id === 'empty' ? null : batch.id,
+    outOfUse: outOfUse(batch),
     printedAt: printed ? `${printed.date} ${printed.clock}` : null,
   };
 }

@@ -4,10 +4,12 @@ import { createContext } from 'preact';
 export interface SiteLinks {
   /** Folder the demo batches are fetched from, with a trailing slash. */
   demoBase: string;
+  /** The page of all batches of this device. */
+  batches: string;
   /** Caution pages by slug. */
   cautions: Readonly<Record<string, string>>;
   /** Worksheet pages by name (`batch-formula`, `salt-and-cure`, …). */
   worksheets: Readonly<Record<string, string>>;
 }
 
-export const Links = createContext<SiteLinks>({ demoBase: '', cautions: {}, worksheets: {} });
+export const Links = createContext<SiteLinks>({ demoBase: '', batches: '', cautions: {}, worksheets: {} });

@@ -59,6 +59,8 @@ interface PrintCardProps {
   standing: string;
   /** What the rules of this card are called where none is chosen. */
   noRules?: string;
+  /** Left out: the number of the batch. Null: the card is of no one batch. */
+  number?: null;
   children: ComponentChildren;
 }
 
@@ -67,15 +69,17 @@ interface PrintCardProps {
  * no block is parted. The flags of its figures are explained in the foot.
  */
 export function PrintCard(props: PrintCardProps) {
-  const { title, head, paper, stops, standing, noRules = 'Rule set: none chosen', children } = props;
+  const { title, head, number, paper, stops, standing, children } = props;
+  const { noRules = 'Rule set: none chosen' } = props;
   return (
     <article class="sheet card" data-paper={paper} aria-label={title}>
       <div class="sheet-fit">
         <header class="sheet-head">
           <h3 class="card-title">{title}</h3>
           {head.demo ? <p class="sheet-demo">DEMO, invented: not a real batch</p> : null}
-          <p class="sheet-no">{head.batchNo ?? 'Batch no. ____________'}</p>
+          {number === null ? null : <p class="sheet-no">{head.batchNo ?? 'Batch no. ____________'}</p>}
         </header>
+        {head.outOfUse ? <p class="sheet-state">{head.outOfUse}</p> : null}
         {stops.length > 0 ? (
           <ul class="sheet-stops">
             {stops.map((stop) => (

@@ -1,5 +1,4 @@
 import type { Batch } from '@larderwright/calc/batch';
-import { newId, nowIso } from './clock.ts';
 import { $removed } from './rows.ts';
 import { $batch, $life, $notice, withSlices } from './store.ts';
 
@@ -48,7 +47,6 @@ export function putExampleBack(): void {
  * @throws when the device keeps nothing
  */
 export async function takeToBench(): Promise<void> {
-  const at = nowIso();
-  const { saveBatch } = await import('./storage.ts');
-  await saveBatch({ ...$batch.get(), id: newId(), demo: false, createdAt: at, updatedAt: at });
+  const [{ saveBatch }, { ownCopy }] = await Promise.all([import('./storage.ts'), import('./own-copy.ts')]);
+  await saveBatch(ownCopy($batch.get()));
 }

@@ -1,32 +1,39 @@
-import type { Batch } from '@larderwright/calc/batch';
-import { markSaved } from './autosave.ts';
-import { newId, nowIso } from './clock.ts';
+import { readBatch } from '@larderwright/calc/batch';
+import { setBenchId } from './bench-id.ts';
+import { nowIso } from './clock.ts';
+import { opened } from './keeper.ts';
+import { ownCopy } from './own-copy.ts';
+import { markSaved } from './shown.ts';
+import { clearCurrent, currentId, putOnBench, rawWithRev, saveBatch, setAside } from './storage.ts';
 import { $batch, $life, $notice, emptyBatch, withSlices } from './store.ts';
+import { troubleOf } from './trouble.ts';
 
-/** Puts a batch on the bench without saving it again. */
-function show(stored: Batch): void {
+/*
+ * Puts batches on the bench. Fetched when a page wakes: with it come the reader of records and the keeper.
+ */
+
+/** Puts a batch that lies on the device on the bench, without saving it again. */
+function show(stored: Parameters<typeof withSlices>[0], rev: number): void {
   const batch = withSlices(stored);
+  opened(batch, rev);
   markSaved(batch);
   $batch.set(batch);
   $life.set('open');
 }
 
 async function openStored(id: string): Promise<boolean> {
-  const [{ rawBatch, setAside }, { readBatch }] = await Promise.all([
-    import('./storage.ts'),
-    import('./read-record.ts'),
-  ]);
-  const raw = await rawBatch(id);
-  if (raw === undefined) return false;
-  const read = readBatch(raw);
+  const found = await rawWithRev(id);
+  if (found === null) return false;
+  const read = readBatch(found.raw);
   if (read.ok) {
-    show(read.batch);
+    show(read.batch, found.rev);
+    setBenchId(id);
     return true;
   }
   if (read.problem === 'newer-version') {
     $notice.set({ id: 'record-newer', detail: String(read.version) });
   } else {
-    await setAside(id, nowIso(), raw);
+    await setAside(id, nowIso(), found.raw);
     $notice.set({ id: 'record-damaged', detail: read.path });
   }
   return false;
@@ -37,15 +44,11 @@ async function openStored(id: string): Promise<boolean> {
  * `fresh` puts the original back in place of the copy.
  */
 export async function openDemo(slug: string, demoBase: string, fresh = false): Promise<void> {
-  const [{ saveBatch }, { readBatch }] = await Promise.all([
-    import('./storage.ts'),
-    import('./read-record.ts'),
-  ]);
   const id = `demo-${slug}`;
   if (!fresh) {
     try {
       if (await openStored(id)) {
-        await saveBatch($batch.get());
+        await putOnBench(id);
         return;
       }
     } catch {
@@ -58,13 +61,14 @@ export async function openDemo(slug: string, demoBase: string, fresh = false): P
     $notice.set({ id: 'demo-missing', detail: slug });
     return;
   }
-  show(read.batch);
+  show(read.batch, 0);
   await saveBatch(read.batch);
+  const written = await rawWithRev(id);
+  opened(withSlices(read.batch), written?.rev ?? 0);
 }
 
 /** Clears the bench for a new batch. The old record stays on the device. */
 async function openNew(): Promise<void> {
-  const { clearCurrent } = await import('./storage.ts');
   await clearCurrent();
   $batch.set(emptyBatch);
   $life.set('blank');
@@ -72,29 +76,30 @@ async function openNew(): Promise<void> {
 
 /** A copy of the batch on the bench under a new id, for changing a demo without losing it. */
 export function keepAsOwn(): void {
-  $batch.set({ ...$batch.get(), id: newId(), demo: false, createdAt: nowIso(), updatedAt: nowIso() });
+  $batch.set(ownCopy($batch.get()));
 }
 
 /**
- * Opens what the address asks for (`#demo=…`, `#new`), else the batch last on the bench.
+ * Opens what the address asks for (`#demo=…`, `#batch=…`, `#new`), else the batch last on the bench.
  * The request is taken out of the address, so that a reload shows the edited batch.
  */
 export async function openFromAddress(demoBase: string): Promise<void> {
   const asked = new URLSearchParams(location.hash.slice(1));
   const demo = asked.get('demo');
+  const batch = asked.get('batch');
   const wantsNew = location.hash === '#new';
-  if (demo !== null || wantsNew) history.replaceState(null, '', location.pathname + location.search);
+  if (demo !== null || batch !== null || wantsNew)
+    history.replaceState(null, '', location.pathname + location.search);
   try {
     if (demo !== null) return await openDemo(demo, demoBase);
     if (wantsNew) return await openNew();
-    // Something was typed before the page had looked: that batch stays.
-    if ($life.get() === 'open') return;
-    const { currentId } = await import('./storage.ts');
-    const id = await currentId();
+    const id = batch ?? (await currentId());
     if (id === null) return;
-    if (!(await openStored(id)) && $notice.get() === null) $notice.set({ id: 'batch-missing', detail: id });
+    const found = await openStored(id);
+    if (found && batch !== null) await putOnBench(id);
+    if (!found && $notice.get() === null) $notice.set({ id: 'batch-missing', detail: id });
   } catch (error) {
-    $notice.set({ id: 'storage-failed', detail: error instanceof Error ? error.message : String(error) });
+    $notice.set(troubleOf(error));
   } finally {
     if ($life.get() === 'waking') $life.set('blank');
   }

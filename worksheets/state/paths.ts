@@ -1,6 +1,7 @@
 /**
  * A field of the batch is named by a path such as `cure.nitriteTarget` or
- * `formula.lines.<id>.amount`; a row of a list is named by its `id`. Findings name fields the same way,
+ * `formula.lines.<id>.amount`; a row of a list is named by its `id`, a signature by its
+ * `role`. Findings name fields the same way,
  * so that a warning shows where it belongs.
  */
 
@@ -11,7 +12,7 @@ function isBranch(value: unknown): value is Branch {
 }
 
 function rowIndex(list: readonly unknown[], key: string, path: string): number {
-  const index = list.findIndex((row) => isBranch(row) && row.id === key);
+  const index = list.findIndex((row) => isBranch(row) && (row.id ?? row.role) === key);
   if (index < 0) throw new Error(`No row "${key}" on the path ${path}`);
   return index;
 }

@@ -1,71 +1,56 @@
-import type { Batch } from '@larderwright/calc/batch';
-import { type DBSchema, type IDBPDatabase, openDB } from 'idb';
-import { DATABASE } from './database-name.ts';
+import { type Batch, summaryOf } from '@larderwright/calc/batch';
+import { STATE_WORDS } from '../words/states.ts';
+import { benchId, setBenchId } from './bench-id.ts';
+import { database, type Shelved } from './database.ts';
+import { announce } from './other-tabs.ts';
+
+/** The summary of a record as it is written, one revision on. */
+export function shelvedNext(batch: Batch, before: Shelved | undefined): Shelved {
+  return {
+    ...summaryOf(batch, STATE_WORDS),
+    rev: (before?.rev ?? 0) + 1,
+    archivedAt: before?.archivedAt ?? null,
+  };
+}
 
 /**
- * What is kept on the device, in the IndexedDB database `larderwright`:
- *
- *   batches   one record a batch, keyed by `id`, exactly the JSON of calc's `Batch`
- *   aside     a record that could not be read, kept whole under its id until a person deals with it
- *   desk      small facts about this device; `current` is the id of the batch on the bench
- *
- * A record is born at the first edit of an empty worksheet, or when a demo is opened; every edit rewrites
- * it within half a second (autosave.ts). Reading goes through calc's `readBatch`: an older version is
- * migrated, a newer one refused, a damaged one moved to `aside`. Nothing is ever sent anywhere.
+ * Writes the batch over whatever lies under its id and makes it the current one, in one transaction.
+ * Edits go through `keepEdit` (keeper.ts), which never writes over another tab's.
  */
-interface DeskSchema extends DBSchema {
-  batches: { key: string; value: Batch };
-  aside: { key: string; value: { id: string; at: string; raw: unknown } };
-  desk: { key: string; value: string };
-}
-
-const VERSION = 1;
-
-let opening: Promise<IDBPDatabase<DeskSchema>> | null = null;
-
-function database(): Promise<IDBPDatabase<DeskSchema>> {
-  opening ??= openDB<DeskSchema>(DATABASE, VERSION, {
-    upgrade(db) {
-      db.createObjectStore('batches', { keyPath: 'id' });
-      db.createObjectStore('aside', { keyPath: 'id' });
-      db.createObjectStore('desk');
-    },
-    // Another tab wants a newer layout: let go, or it waits for ever.
-    blocking(_current, _blocked, event) {
-      (event.target as IDBDatabase).close();
-      opening = null;
-    },
-    terminated() {
-      opening = null;
-    },
-  });
-  opening.catch(() => {
-    opening = null;
-  });
-  return opening;
-}
-
-/** Writes the batch and makes it the current one, in one transaction. */
 export async function saveBatch(batch: Batch): Promise<void> {
   const db = await database();
-  const tx = db.transaction(['batches', 'desk'], 'readwrite');
+  const tx = db.transaction(['batches', 'summaries', 'desk'], 'readwrite');
+  const shelved = shelvedNext(batch, await tx.objectStore('summaries').get(batch.id));
   await Promise.all([
     tx.objectStore('batches').put(batch),
+    tx.objectStore('summaries').put(shelved),
     tx.objectStore('desk').put(batch.id, 'current'),
     tx.done,
   ]);
+  setBenchId(batch.id);
+  announce({ id: batch.id, rev: shelved.rev });
 }
 
-/** Id of the batch on the bench, or null when nothing was ever saved. */
+/** Id of the batch on the bench, or null when there is none. */
 export async function currentId(): Promise<string | null> {
+  const mine = benchId();
+  if (mine !== null) return mine || null;
   const db = await database();
   return (await db.get('desk', 'current')) ?? null;
 }
 
 /** Takes the batch off the bench: the next page opens empty. The record itself stays. */
 export async function clearCurrent(): Promise<void> {
+  setBenchId('');
   const db = await database();
   await db.delete('desk', 'current');
+}
+
+/** Lays a stored record on the bench: the next page opens it. */
+export async function putOnBench(id: string): Promise<void> {
+  setBenchId(id);
+  const db = await database();
+  await db.put('desk', id, 'current');
 }
 
 /** The stored record as it lies there, unread. */
@@ -74,13 +59,50 @@ export async function rawBatch(id: string): Promise<unknown> {
   return db.get('batches', id);
 }
 
+/** The stored record, unread, with the number of its last write. */
+export async function rawWithRev(id: string): Promise<{ raw: unknown; rev: number } | null> {
+  const db = await database();
+  const tx = db.transaction(['batches', 'summaries']);
+  const [raw, shelved] = await Promise.all([
+    tx.objectStore('batches').get(id),
+    tx.objectStore('summaries').get(id),
+    tx.done,
+  ]);
+  return raw === undefined ? null : { raw, rev: shelved?.rev ?? 0 };
+}
+
+/** Every record of this device with its id, unread. */
+export async function allRecords(): Promise<{ id: string; raw: unknown }[]> {
+  const db = await database();
+  const tx = db.transaction('batches');
+  const [ids, records] = await Promise.all([tx.store.getAllKeys(), tx.store.getAll(), tx.done]);
+  return ids.map((id, index) => ({ id, raw: records[index] }));
+}
+
+/**
+ * Writes batches beside those that are here, all of them or none. The bench stays as it is.
+ *
+ * @throws when an id is in use: nothing is overwritten
+ */
+export async function addRecords(batches: readonly Batch[]): Promise<void> {
+  const db = await database();
+  const tx = db.transaction(['batches', 'summaries'], 'readwrite');
+  await Promise.all([
+    ...batches.map((batch) => tx.objectStore('batches').add(batch)),
+    ...batches.map((batch) => tx.objectStore('summaries').put(shelvedNext(batch, undefined))),
+    tx.done,
+  ]);
+  for (const { id } of batches) announce({ id, rev: 1 });
+}
+
 /** Moves a record that cannot be read out of the way, whole. */
 export async function setAside(id: string, at: string, raw: unknown): Promise<void> {
   const db = await database();
-  const tx = db.transaction(['batches', 'aside'], 'readwrite');
+  const tx = db.transaction(['batches', 'summaries', 'aside'], 'readwrite');
   await Promise.all([
     tx.objectStore('aside').put({ id, at, raw }),
     tx.objectStore('batches').delete(id),
+    tx.objectStore('summaries').delete(id),
     tx.done,
   ]);
 }

@@ -24,6 +24,10 @@ export const $life = atom<Life>('waking');
 export interface Notice {
   id:
     | 'storage-failed'
+    | 'storage-full'
+    | 'storage-blocked'
+    | 'storage-cleared'
+    | 'batch-deleted'
     | 'record-damaged'
     | 'record-newer'
     | 'demo-missing'

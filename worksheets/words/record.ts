@@ -6,7 +6,7 @@ const clock = (iso: string | number | undefined) => wallOf(String(iso ?? ''))?.c
 
 function byAndWhen({ at, by }: Readonly<Record<string, string | number | undefined>>): string {
   const wall = wallOf(String(at ?? ''));
-  return `${wall ? `${wall.date} ${wall.clock}` : ''} by ${by || 'nobody named'}`.trim();
+  return `${wall ? `${wall.date} ${wall.clock.slice(0, 5)}` : ''} by ${by || 'nobody named'}`.trim();
 }
 
 /** What the record itself says: signatures, decisions, late and left-out readings. */

@@ -72,7 +72,7 @@ describe('changes between two states of a record', () => {
       }),
     ).toEqual([
       { what: 'formula.lines.liver.actual', row: 'Pork liver', from: '', to: '302 g' },
-      { what: 'process.logs.p.readings.r.temperature', row: 'Centre, 10:40', from: '63.1 C', to: '68,1 C' },
+      { what: 'process.logs.p.readings.r.temperature', row: 'Centre, 10:40', from: '63.1 °C', to: '68,1 °C' },
       { what: 'signOffs.made', row: '', from: '', to: 'JK' },
     ]);
   });

@@ -1,0 +1,70 @@
+import { useEffect } from 'preact/hooks';
+import { BlankForm } from '../parts/blank-form.tsx';
+import { Links, type SiteLinks } from '../parts/links.ts';
+import { Hydrated, useHydrated, useShared } from '../state/use-shared.ts';
+import { noticeWords } from '../words/notices.ts';
+import { BatchList } from './batch-list.tsx';
+import { Drill } from './drill.tsx';
+import { Kept } from './kept.tsx';
+import { Numbers } from './numbers.tsx';
+import { $shelf, followShelf } from './shelf-store.ts';
+
+interface BatchLibraryProps {
+  links: SiteLinks;
+  /** Address of an empty worksheet. */
+  newBatch: string;
+  /** The standing note every sheet carries. */
+  standing: string;
+}
+
+/** Batches: everything this device keeps, found again, copied on, put away and called back. */
+export default function BatchLibrary({ links, newBatch, standing }: BatchLibraryProps) {
+  const hydrated = useHydrated();
+  const shelf = useShared($shelf);
+  useEffect(followShelf, []);
+  return (
+    <Hydrated.Provider value={hydrated}>
+      <Links.Provider value={links}>
+        <div class="worksheet library" data-shelf={shelf.state}>
+          {shelf.state === 'closed' ? (
+            <div class="finding" data-severity="caution" role="alert">
+              <p>{noticeWords(shelf.notice)}</p>
+            </div>
+          ) : null}
+          <section aria-labelledby="all-batches">
+            <h2 id="all-batches">All batches</h2>
+            {shelf.state === 'open' ? (
+              <BatchList batches={shelf.shelf.batches} newBatch={newBatch} />
+            ) : (
+              <p class="not-yet">
+                {shelf.state === 'looking'
+                  ? 'Looking at what this device keeps …'
+                  : 'What is kept here cannot be shown.'}
+              </p>
+            )}
+          </section>
+          <section aria-labelledby="recall">
+            <h2 id="recall" class="no-print">
+              Find a lot
+            </h2>
+            {shelf.state === 'open' ? (
+              <Drill batches={shelf.shelf.batches} standing={standing} />
+            ) : (
+              <BlankForm
+                caption="Where a lot went"
+                columns={['Batch', 'Holds it as', 'Made on', 'State', 'Where it went', 'How much']}
+                rows={8}
+              />
+            )}
+          </section>
+          {shelf.state === 'open' ? (
+            <>
+              <Numbers />
+              <Kept shelf={shelf.shelf} />
+            </>
+          ) : null}
+        </div>
+      </Links.Provider>
+    </Hydrated.Provider>
+  );
+}

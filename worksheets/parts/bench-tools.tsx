@@ -1,0 +1,74 @@
+import { nextStates, stateOf } from '@larderwright/calc/batch';
+import { useContext, useEffect, useState } from 'preact/hooks';
+import { type BackupState, backUpAll, backupReminder } from '../state/backup.ts';
+import { nextNumber } from '../state/batch-numbers.ts';
+import { $batch, editAt } from '../state/store.ts';
+import { $steps, redo, undo, watchSteps } from '../state/undo.ts';
+import { useShared } from '../state/use-shared.ts';
+import { STATE_WORDS } from '../words/states.ts';
+import { Conflicts } from './conflicts.tsx';
+import { Links } from './links.ts';
+
+/** Undo, the batch's number and state, and the way to the other batches. */
+export function BenchTools() {
+  const { batches } = useContext(Links);
+  const batch = useShared($batch);
+  const steps = useShared($steps);
+  useEffect(watchSteps, []);
+  const { state } = stateOf(batch);
+  const out = !nextStates(batch).includes('released') && state !== 'planned';
+  return (
+    <>
+      <div class="bench-tools">
+        <button type="button" disabled={steps.undo === 0} aria-keyshortcuts="Control+Z" onClick={undo}>
+          Undo
+        </button>
+        <button type="button" disabled={steps.redo === 0} aria-keyshortcuts="Control+Shift+Z" onClick={redo}>
+          Redo
+        </button>
+        <span class="batch-state" data-state={state}>
+          {out ? STATE_WORDS[state].toUpperCase() : STATE_WORDS[state]}
+        </span>
+        <a href={batches}>Batches</a>
+      </div>
+      {batch.product.batchNo.trim() === '' ? <NumberOffer /> : null}
+      <Conflicts />
+      <BackupLine />
+    </>
+  );
+}
+
+/** A batch without a number is offered the next of the kitchen's scheme. */
+function NumberOffer() {
+  const [number, setNumber] = useState<string | null>(null);
+  useEffect(() => {
+    nextNumber().then(setNumber, () => {});
+  }, []);
+  return number === null ? null : (
+    <p class="bench-line">
+      No batch number yet.{' '}
+      <button type="button" onClick={() => editAt('product.batchNo', number)}>
+        Give it {number}
+      </button>
+    </p>
+  );
+}
+
+/** Once a day at most, and gone with a tap. */
+function BackupLine() {
+  const [state, setState] = useState<BackupState | null>(null);
+  useEffect(() => {
+    backupReminder().then(setState, () => {});
+  }, []);
+  return state === null ? null : (
+    <p class="bench-line">
+      {state.changed} batch{state.changed === 1 ? ' has' : 'es have'} changed since the last backup.{' '}
+      <button type="button" onClick={() => void backUpAll().then(() => setState(null))}>
+        Save all to a file
+      </button>
+      <button type="button" onClick={() => setState(null)}>
+        Not today
+      </button>
+    </p>
+  );
+}

@@ -1,0 +1,45 @@
+import { $batch, $life, $notice, type Notice } from '../state/store.ts';
+import { useShared } from '../state/use-shared.ts';
+import { noticeWords } from '../words/notices.ts';
+
+/** Troubles in which what stands on screen may be all there is. */
+const AT_RISK: readonly Notice['id'][] = [
+  'storage-failed',
+  'storage-full',
+  'storage-blocked',
+  'storage-cleared',
+  'batch-deleted',
+];
+
+async function saveNow(): Promise<void> {
+  const { saveBatches } = await import('../state/save-file.ts');
+  const batch = $batch.get();
+  saveBatches([batch], [batch.product.batchNo, batch.product.name]);
+}
+
+/** A message about the record, with what can be done about it at once. */
+export function NoticeBox() {
+  const notice = useShared($notice);
+  const open = useShared($life) === 'open';
+  if (!notice) return null;
+  return (
+    <div class="finding" data-severity="caution" role="alert">
+      <p>{noticeWords(notice)}</p>
+      {open && AT_RISK.includes(notice.id) ? (
+        <p class="buttons">
+          <button type="button" class="press-first" onClick={saveNow}>
+            Save this batch to a file
+          </button>
+          {notice.id === 'batch-deleted' ? (
+            <button
+              type="button"
+              onClick={() => void import('../state/keeper.ts').then(({ keepAfterAll }) => keepAfterAll())}
+            >
+              Keep it after all
+            </button>
+          ) : null}
+        </p>
+      ) : null}
+    </div>
+  );
+}

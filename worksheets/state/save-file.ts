@@ -1,0 +1,20 @@
+import type { Batch } from '@larderwright/calc/batch';
+import { safeFileName, writeBatchFile } from '@larderwright/calc/exchange';
+import { nowIso } from './clock.ts';
+
+/** Hands a text to the browser as a file to keep. Nothing is sent anywhere and no storage is needed. */
+export function saveText(text: string, name: string, type: string): void {
+  const address = URL.createObjectURL(new Blob([text], { type }));
+  const link = Object.assign(document.createElement('a'), { href: address, download: name });
+  document.body.append(link);
+  link.click();
+  link.remove();
+  // The browser reads the address after the click is over.
+  setTimeout(() => URL.revokeObjectURL(address), 60_000);
+}
+
+/** Saves batches to a file that this site takes in again. */
+export function saveBatches(batches: readonly Batch[], words: readonly string[]): void {
+  const text = writeBatchFile(batches, { schemaAddress: '', at: nowIso() });
+  saveText(text, safeFileName(words, 'json'), 'application/json');
+}
