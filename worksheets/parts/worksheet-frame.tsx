@@ -43,7 +43,7 @@ function Message() {
   return notice && Box ? <Box.of /> : null;
 }
 
-const fetchOpen = () => import('../state/open.ts');
+const fetchShow = () => import('../state/show.ts');
 
 /** Which batch lies on the bench, and the ways out of a demo. */
 function OnTheBench({ demoBase }: { demoBase: string }) {
@@ -52,7 +52,7 @@ function OnTheBench({ demoBase }: { demoBase: string }) {
   const demo = life === 'open' && batch.demo;
   const name = batch.product.name || 'Unnamed batch';
   const reset = () =>
-    fetchOpen().then(({ openDemo }) => openDemo(batch.id.replace(/^demo-/, ''), demoBase, true));
+    fetchShow().then(({ openDemo }) => openDemo(batch.id.replace(/^demo-/, ''), demoBase, true));
   return (
     <>
       <div class="worksheet-bench">
@@ -81,7 +81,7 @@ function OnTheBench({ demoBase }: { demoBase: string }) {
           <button type="button" onClick={() => void reset()}>
             Put the demo back as it was
           </button>
-          <button type="button" onClick={() => void fetchOpen().then(({ keepAsOwn }) => keepAsOwn())}>
+          <button type="button" onClick={() => void fetchShow().then(({ keepAsOwn }) => keepAsOwn())}>
             Copy it as a batch of my own
           </button>
         </p>

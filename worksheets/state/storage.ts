@@ -1,8 +1,10 @@
 import { type Batch, summaryOf } from '@larderwright/calc/batch';
 import { STATE_WORDS } from '../words/states.ts';
-import { benchId, setBenchId } from './bench-id.ts';
+import { setBenchId } from './bench-id.ts';
 import { database, type Shelved } from './database.ts';
 import { announce } from './other-tabs.ts';
+
+export { clearCurrent, currentId, putOnBench, rawBatch, rawWithRev } from './bench-record.ts';
 
 /** The summary of a record as it is written, one revision on. */
 export function shelvedNext(batch: Batch, before: Shelved | undefined): Shelved {
@@ -29,46 +31,6 @@ export async function saveBatch(batch: Batch): Promise<void> {
   ]);
   setBenchId(batch.id);
   announce({ id: batch.id, rev: shelved.rev });
-}
-
-/** Id of the batch on the bench, or null when there is none. */
-export async function currentId(): Promise<string | null> {
-  const mine = benchId();
-  if (mine !== null) return mine || null;
-  const db = await database();
-  return (await db.get('desk', 'current')) ?? null;
-}
-
-/** Takes the batch off the bench: the next page opens empty. The record itself stays. */
-export async function clearCurrent(): Promise<void> {
-  setBenchId('');
-  const db = await database();
-  await db.delete('desk', 'current');
-}
-
-/** Lays a stored record on the bench: the next page opens it. */
-export async function putOnBench(id: string): Promise<void> {
-  setBenchId(id);
-  const db = await database();
-  await db.put('desk', id, 'current');
-}
-
-/** The stored record as it lies there, unread. */
-export async function rawBatch(id: string): Promise<unknown> {
-  const db = await database();
-  return db.get('batches', id);
-}
-
-/** The stored record, unread, with the number of its last write. */
-export async function rawWithRev(id: string): Promise<{ raw: unknown; rev: number } | null> {
-  const db = await database();
-  const tx = db.transaction(['batches', 'summaries']);
-  const [raw, shelved] = await Promise.all([
-    tx.objectStore('batches').get(id),
-    tx.objectStore('summaries').get(id),
-    tx.done,
-  ]);
-  return raw === undefined ? null : { raw, rev: shelved?.rev ?? 0 };
 }
 
 /** Every record of this device with its id, unread. */
