@@ -45,6 +45,8 @@ function Message() {
 
 const fetchShow = () => import('../state/show.ts');
 
+const BLANK_BENCH = 'A new batch begins with the first thing you type. It is kept on this device only.';
+
 /** Which batch lies on the bench, and the ways out of a demo. */
 function OnTheBench({ demoBase }: { demoBase: string }) {
   const batch = useShared($batch);
@@ -56,7 +58,7 @@ function OnTheBench({ demoBase }: { demoBase: string }) {
   return (
     <>
       <div class="worksheet-bench">
-        <p class="worksheet-batch" aria-live="polite">
+        <p class="worksheet-batch" aria-live="polite" data-blank={BLANK_BENCH}>
           {life === 'open' ? (
             <>
               Batch on the bench: <strong>{name}</strong>
@@ -71,7 +73,7 @@ function OnTheBench({ demoBase }: { demoBase: string }) {
           ) : life === 'waking' ? (
             'Looking for the batch on this device …'
           ) : (
-            'A new batch begins with the first thing you type. It is kept on this device only.'
+            BLANK_BENCH
           )}
         </p>
         <BenchTools />

@@ -29,7 +29,8 @@ async function write(): Promise<void> {
 
 /** Keeps the record on this device from the first edit on. Returns the way to stop. */
 export function startAutosave(): () => void {
-  const stop = $batch.listen((batch) => {
+  // Asked at once too: the first typing of a page can come before this begins.
+  const stop = $batch.subscribe((batch) => {
     if (batch.id === emptyBatch.id || isSaved(batch)) return;
     unsaved = batch;
     timer ??= setTimeout(write, SAVE_AFTER_MS);

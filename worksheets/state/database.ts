@@ -1,5 +1,6 @@
 import type { Batch, BatchSummary } from '@larderwright/calc/batch';
 import { type DBSchema, type IDBPDatabase, openDB } from 'idb';
+import { DATABASE } from './database-name.ts';
 
 /** A batch as the list of this device shows it. */
 export interface Shelved extends BatchSummary {
@@ -49,7 +50,6 @@ interface DeskSchema extends DBSchema {
   desk: { key: string; value: string };
 }
 
-const DATABASE = 'larderwright';
 const LAYOUT = 2;
 /** A database that has not opened by then is held by something: better a message than a page that waits. */
 const PATIENCE_MS = 8_000;

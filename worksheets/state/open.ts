@@ -28,6 +28,8 @@ export async function openFromAddress(demoBase: string): Promise<void> {
   try {
     if (demo !== null) return await (await fetchShow()).openDemo(demo, demoBase);
     if (wantsNew) return await openNew();
+    // Something was typed before the page had looked: that batch stays.
+    if (batch === null && $life.get() === 'open') return;
     const id = batch ?? (await currentId());
     if (id === null) return;
     await (await fetchShow()).openById(id, batch !== null);
