@@ -4,7 +4,7 @@ import { setBenchId } from './bench-id.ts';
 import { database, type Shelved } from './database.ts';
 import { announce } from './other-tabs.ts';
 
-export { clearCurrent, currentId, putOnBench, rawBatch, rawWithRev } from './bench-record.ts';
+export { currentId, putOnBench, rawBatch, rawWithRev } from './bench-record.ts';
 
 /** The summary of a record as it is written, one revision on. */
 export function shelvedNext(batch: Batch, before: Shelved | undefined): Shelved {
