@@ -1,4 +1,4 @@
-export { type CoolComparison, coolAcrossRuleSets } from './across-rule-sets.ts';
+export { type ComparedLeg, type CoolComparison, coolAcrossRuleSets } from './across-rule-sets.ts';
 export { type CoolCondition, type CoolLeg, type CoolRuleSet, type CuredWay, exactC } from './cool-leg.ts';
 export {
   type CoolingCurve,

@@ -1,5 +1,7 @@
+export { type HoldAtPresent, holdsAtPresent } from './at-present.ts';
 export { COME_UP, type ComeUp, comeUp } from './come-up.ts';
 export { cookFacts } from './cook-facts.ts';
+export { type CookLoss, type CookLossDoubt, type CookLossRequest, cookLoss } from './cook-loss.ts';
 export type { CookFindingId } from './finding-ids.ts';
 export {
   HOLD_GAP_MIN,
@@ -42,6 +44,17 @@ export {
   pasteurisationValue,
   type ValueOptions,
 } from './pasteurisation-value.ts';
+export {
+  logReductionOver,
+  type MeatKind,
+  meatKinds,
+  type OrganismLine,
+  organismLines,
+  type Reduction,
+  reductionsOf,
+  type ValueRow,
+  valuesOf,
+} from './reductions.ts';
 export {
   applicableLimits,
   type CookFacts,

@@ -20,7 +20,7 @@ export function holdReadings(readings: readonly CheckedReading[]): HoldReading[]
 }
 
 /** Curves of sound readings, cut at every gap too long to draw a line over. */
-function curvesOf(readings: readonly HoldReading[]): CurvePoint[][] {
+export function curvesOf(readings: readonly HoldReading[]): CurvePoint[][] {
   const curves: CurvePoint[][] = [];
   for (const { atMs, tempC, counts } of readings) {
     if (!counts || tempC === null) continue;
@@ -101,6 +101,7 @@ export function judgeLog(
     log: checked,
     readings,
     hold,
+    heatEndMs: chosen?.phase.heatEndMs ?? null,
     comeUp: comeUp(held),
     atHeatEnd: valueAt70(held.filter(({ atMs }) => atMs <= heatEndMs)),
     whole: valueAt70(held),

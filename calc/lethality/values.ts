@@ -24,6 +24,8 @@ export interface CookLogResult {
   /** Readings of the judged heating with its carry-over, those a person left out included. */
   readonly readings: readonly CheckedReading[];
   readonly hold: HoldJudgement | null;
+  /** End of the judged heating, ms since 1970 UTC; null while nobody wrote it down. */
+  readonly heatEndMs: number | null;
   readonly comeUp: ComeUp;
   readonly atHeatEnd: ValueAt70;
   readonly whole: ValueAt70;

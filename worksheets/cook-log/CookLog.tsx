@@ -10,6 +10,7 @@ import { PlanFields } from './plan-fields.tsx';
 import { CookProbes, CookSteps } from './process-fields.tsx';
 
 const StandPanel = later(() => import('./stand.tsx').then((m) => m.StandPanel));
+const AtPresent = later(() => import('./present.tsx').then((m) => m.AtPresent));
 const LogBook = later(() => import('./log-book.tsx').then((m) => m.LogBook));
 const ImportLog = later(() => import('../readings/import-log.tsx').then((m) => m.ImportLog));
 const Verdict = later(() => import('./verdict.tsx').then((m) => m.CookVerdict));
@@ -60,6 +61,7 @@ function Readings() {
     <section aria-labelledby="readings">
       <h2 id="readings">Readings</h2>
       <StandPanel meanwhile={<NotYet what="Not yet computed: no reading, no verdict" />} />
+      <AtPresent meanwhile={null} />
       <LogChoice written={written} />
       <QuickEntry logId={written.id} logName={written.logs.length > 1 ? written.name : null} />
       <LogBook written={written} meanwhile={<PencilRows />} />

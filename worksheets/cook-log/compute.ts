@@ -2,7 +2,19 @@ import { type Batch, withThermometers } from '@larderwright/calc/batch';
 import type { Finding, MissingInput, Verdict } from '@larderwright/calc/findings';
 import { formulaStage } from '@larderwright/calc/formula';
 import { loadIngredients } from '@larderwright/calc/ingredients';
-import { type CookValues, cookFacts, cookStage } from '@larderwright/calc/lethality';
+import {
+  type CookValues,
+  cookFacts,
+  cookLoss,
+  cookStage,
+  type HoldAtPresent,
+  holdsAtPresent,
+  meatKinds,
+  type Reduction,
+  reductionsOf,
+  type ValueRow,
+  valuesOf,
+} from '@larderwright/calc/lethality';
 import { entryValue } from '@larderwright/calc/quantities';
 import type { CurveModel } from '../charts/index.ts';
 import { logName } from '../readings/edits.ts';
@@ -26,8 +38,20 @@ export interface CookComputed {
   readonly names: ReadonlyMap<string, string>;
   readonly notes: ReadingNotes;
   readonly chart: CurveModel;
+  /** What to hold at the present temperature, by open log. */
+  readonly present: readonly HoldAtPresent[];
+  /** By id of the log. Information. */
+  readonly reductions: ReadonlyMap<string, readonly Reduction[]>;
+  readonly pasteurisation: ReadonlyMap<string, readonly ValueRow[]>;
+  readonly loss: ReturnType<typeof cookLoss>;
   /** Species of poultry in the formula. */
   readonly birds: readonly string[];
+}
+
+/** Hottest of the readings that count, °C. */
+function peakOf(readings: CookValues['logs'][number]['readings']): number | null {
+  const sound = readings.flatMap(({ state, tempC }) => (state === 'counts' && tempC !== null ? [tempC] : []));
+  return sound.length > 0 ? sound.reduce((most, tempC) => Math.max(most, tempC)) : null;
 }
 
 /** Fetches the composition table, which says what is poultry, and gives the function that judges a batch. */
@@ -41,6 +65,13 @@ export async function loadCook(): Promise<(batch: Batch) => CookComputed> {
     const facts = cookFacts(formula.values, batch.formula.familyId, finishedG);
     const { values, verdicts, findings, missing } = cookStage(batch, facts);
     const names = new Map(batch.process.logs.map((log, i) => [log.id, logName(log, i)]));
+    const meats = meatKinds(
+      batch.formula.lines.map(({ ingredientId }) => ingredientId),
+      composition,
+    );
+    const byLog = <T>(of: (log: CookValues['logs'][number]) => T) =>
+      new Map(values.logs.map((log) => [log.logId, of(log)]));
+    const peaks = values.logs.flatMap(({ hold, readings }) => hold?.peakC ?? peakOf(readings) ?? []);
     const [verdict] = verdicts;
     if (!verdict) throw new Error('The cook was not judged');
     return {
@@ -57,6 +88,14 @@ export async function loadCook(): Promise<(batch: Batch) => CookComputed> {
         findings,
       ),
       chart: cookChart(values, batch, names),
+      present: holdsAtPresent(values),
+      reductions: byLog((log) => reductionsOf(log, meats, facts.comminuted !== false)),
+      pasteurisation: byLog(valuesOf),
+      loss: cookLoss({
+        coreC: peaks.length > 0 ? Math.max(...peaks) : null,
+        bound: facts.comminuted,
+        saltFraction: formula.values.mix.salt.minFraction,
+      }),
       birds: formula.values.facts.poultrySpecies,
     };
   };

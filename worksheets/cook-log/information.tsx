@@ -5,7 +5,11 @@ import { tempText } from '../charts/temp-text.ts';
 import { Answer } from '../parts/answer.tsx';
 import { durationWords } from '../parts/clock-text.ts';
 import { Computed } from '../parts/computed.tsx';
+import { percentText } from '../parts/number-text.ts';
 import { useShared } from '../state/use-shared.ts';
+import { afterCookWorkings, COOK_LOSS_DOUBT_WORDS } from '../words/after-cook.ts';
+import { Reductions, Values } from './after.tsx';
+import type { CookComputed } from './compute.ts';
 import { $cook } from './computed.ts';
 
 /** Minutes at 70 °C, rounded toward less heat. */
@@ -21,20 +25,55 @@ function comeUpText({ minutes: taken, state, startUnknown }: ComeUp): string | n
 export function Information() {
   return (
     <Computed of={useShared($cook)}>
-      {({ values, names }) =>
+      {({ values, names, reductions, pasteurisation, loss }) =>
         values.logs.length === 0 ? (
           <p class="say">No probe yet.</p>
         ) : (
-          values.logs.map((result) => (
-            <LogInformation
-              key={result.logId}
-              result={result}
-              name={values.logs.length > 1 ? (names.get(result.logId) ?? null) : null}
-            />
-          ))
+          <>
+            {values.logs.map((result) => (
+              <div key={result.logId}>
+                <LogInformation
+                  result={result}
+                  name={values.logs.length > 1 ? (names.get(result.logId) ?? null) : null}
+                />
+                {result.readings.length > 0 ? (
+                  <>
+                    <Reductions reductions={reductions.get(result.logId) ?? []} />
+                    <Values values={pasteurisation.get(result.logId) ?? []} />
+                  </>
+                ) : null}
+              </div>
+            ))}
+            <p class="say">
+              A hold counts from the reading that reaches it: come-up is not in it. Carry-over counts while it
+              is logged at or above the limit. The sums above count both, and judge nothing.
+            </p>
+            <CookLossAnswer loss={loss} />
+          </>
         )
       }
     </Computed>
+  );
+}
+
+/** What the cook takes of the weight, where practice says something about such a mix. */
+function CookLossAnswer({ loss }: { loss: CookComputed['loss'] }) {
+  const { loss: range, doubt } = loss;
+  return (
+    <div class="answers">
+      <Answer
+        label="Loss in the cook, estimate"
+        value={
+          range === null
+            ? null
+            : `${percentText(range.lowFraction, 0)} to ${percentText(range.highFraction, 0)}`
+        }
+        missing={doubt === null ? 'Cannot tell' : `Cannot tell: ${COOK_LOSS_DOUBT_WORDS[doubt]}`}
+        worked={<p>{afterCookWorkings.loss}</p>}
+      >
+        <p>Weigh it finished: the sheet then prints what it lost.</p>
+      </Answer>
+    </div>
   );
 }
 

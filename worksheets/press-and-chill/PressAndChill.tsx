@@ -16,6 +16,9 @@ const LogBook = later(() => import('./log-book.tsx').then((m) => m.LogBook));
 const ImportLog = later(() => import('../readings/import-log.tsx').then((m) => m.ImportLog));
 const ProbeList = later(() => import('../readings/probe-list.tsx').then((m) => m.ProbeList));
 const Deviations = later(() => import('../deviations/deviations.tsx').then((m) => m.Deviations));
+const AcrossRuleSets = later(() => import('./across.tsx').then((m) => m.AcrossRuleSets));
+const GrowthInCooling = later(() => import('./growth.tsx').then((m) => m.GrowthInCooling));
+const Storage = later(() => import('./storage.tsx').then((m) => m.Storage));
 const Legs = later(() => import('./legs.tsx').then((m) => m.Legs));
 
 const PLACES = [
@@ -52,9 +55,23 @@ export default function PressAndChill({ links }: { links: SiteLinks }) {
         <h2 id="legs">Leg by leg</h2>
         <Legs meanwhile={<NotYet what="CANNOT TELL: nothing on the bench yet" />} />
       </section>
+      <section aria-labelledby="across">
+        <h2 id="across">By every rule set</h2>
+        <AcrossRuleSets meanwhile={<NotYet what="CANNOT TELL: nothing on the bench yet" />} />
+      </section>
       <section aria-labelledby="deviation">
         <h2 id="deviation">Deviation and corrective action</h2>
         <DeviationFields />
+      </section>
+      <section aria-labelledby="growth">
+        <h2 id="growth">Growth, for information</h2>
+        <p class="say">
+          By published models, for the foods they were measured in. It turns no fail into a pass and no pass
+          into a fail.
+        </p>
+        <GrowthInCooling meanwhile={<NotYet />} />
+        <h3>Kept cold</h3>
+        <Storage />
       </section>
     </WorksheetFrame>
   );

@@ -1,9 +1,24 @@
 import { type Batch, recordStage, withThermometers } from '@larderwright/calc/batch';
 import { brineStage } from '@larderwright/calc/brine';
-import { type CoolValues, coolFactsOf, coolStage } from '@larderwright/calc/cooling';
+import {
+  type CoolComparison,
+  type CoolValues,
+  coolAcrossRuleSets,
+  coolFactsOf,
+  coolStage,
+} from '@larderwright/calc/cooling';
 import { cureStage } from '@larderwright/calc/cure';
 import type { Finding, Verdict } from '@larderwright/calc/findings';
 import { formulaStage } from '@larderwright/calc/formula';
+import {
+  type CoolingGrowth,
+  growthFacts,
+  growthInCooling,
+  type ListeriaGrowth,
+  listeriaGrowth,
+  perfringensInStorage,
+  staysOf,
+} from '@larderwright/calc/growth';
 import { loadIngredients } from '@larderwright/calc/ingredients';
 import { type MouldValues, mouldStage } from '@larderwright/calc/mould';
 import { type PressValues, pressStage } from '@larderwright/calc/press';
@@ -34,6 +49,14 @@ export interface ChillComputed {
   readonly names: ReadonlyMap<string, string>;
   readonly notes: ReadingNotes;
   readonly chart: CurveModel;
+  /** The same log by every rule set, never averaged. */
+  readonly across: readonly CoolComparison[];
+  /** Information, of which no verdict hears. */
+  readonly growth: readonly CoolingGrowth[];
+  readonly storage: {
+    readonly listeria: ListeriaGrowth;
+    readonly perfringens: ReturnType<typeof perfringensInStorage>;
+  } | null;
 }
 
 /** Plan of the smallest fill, which a board must go into; null while a mould is unknown. */
@@ -58,6 +81,7 @@ export async function loadChill(): Promise<(batch: Batch) => ChillComputed> {
       ? brineStage({ cure: batch.cure, brine: batch.brine }, { finishedMassG }).values
       : null;
     const cool = coolStage(batch, coolFactsOf(cure.values, brine));
+    const about = growthFacts(cool.values.facts, formula.values.mix.salt.maxFraction);
     const record = recordStage(batch, cool.verdicts);
     const names = new Map(batch.process.logs.map((log, i) => [log.id, logName(log, i)]));
     const logs = cool.values.coolings[0]?.logs ?? [];
@@ -76,6 +100,14 @@ export async function loadChill(): Promise<(batch: Batch) => ChillComputed> {
         cool.findings,
       ),
       chart: chillChart(cool.values, batch, names),
+      across: coolAcrossRuleSets(batch, cool.values.facts),
+      growth: growthInCooling(batch.process, about),
+      storage: batch.storage
+        ? {
+            listeria: listeriaGrowth(batch.storage.listeriaGroupId, staysOf(batch.storage)),
+            perfringens: perfringensInStorage(about, staysOf(batch.storage)),
+          }
+        : null,
     };
   };
 }

@@ -1,0 +1,89 @@
+import type { Reduction, ValueRow } from '@larderwright/calc/lethality';
+import { fixedText } from '@larderwright/calc/quantities';
+import { durationWords } from '../parts/clock-text.ts';
+import { Worked } from '../parts/worked.tsx';
+import { afterCookWorkings, reductionText, VALUE_WORDS } from '../words/after-cook.ts';
+
+const minutes = (value: number) => (value < 10 ? fixedText(value, 2, 'down') : fixedText(value, 0, 'down'));
+
+/** D in words a cook can place. */
+function resistance({ dRefMin, line, zIsDerived }: Reduction): string {
+  const z = `z ${fixedText(line.zC, 1)} °C${zIsDerived ? ', derived' : ''}`;
+  return `D ${fixedText(dRefMin, 2)} min at ${fixedText(line.refC, 1)} °C, ${z}`;
+}
+
+/** Published organisms that fit the product, with what the log did to them. */
+export function Reductions({ reductions }: { reductions: readonly Reduction[] }) {
+  if (reductions.length === 0)
+    return (
+      <p class="say">
+        Log reductions: cannot tell. No published heat resistance fits what the formula names.
+      </p>
+    );
+  return (
+    <>
+      <table class="legs">
+        <caption>Log reductions, come-up counted. Information: no rule here judges by a sum.</caption>
+        <thead>
+          <tr>
+            <th scope="col">Organism, and where it was measured</th>
+            <th scope="col">To the end of heating</th>
+            <th scope="col">With carry-over</th>
+          </tr>
+        </thead>
+        <tbody>
+          {reductions.map((one) => (
+            <tr key={one.row.id}>
+              <th scope="row">
+                {one.row.organism}, {one.row.food}
+                <p class="leg-probe">
+                  {resistance(one)}; {one.measuredC[0]} to {one.measuredC[1]} °C. {one.row.paper}
+                </p>
+              </th>
+              <td data-head="To the end of heating">{reductionText(one.atHeatEnd)}</td>
+              <td data-head="With carry-over">{reductionText(one.whole)}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+      <Worked>
+        <p>{afterCookWorkings.reductions}</p>
+      </Worked>
+    </>
+  );
+}
+
+/** Pasteurisation values, each with its reference. */
+export function Values({ values }: { values: readonly ValueRow[] }) {
+  return (
+    <>
+      <table class="legs">
+        <caption>Pasteurisation values, min at Tref. Information.</caption>
+        <thead>
+          <tr>
+            <th scope="col">Reference</th>
+            <th scope="col">To the end of heating</th>
+            <th scope="col">With carry-over</th>
+            <th scope="col">Asked for elsewhere</th>
+          </tr>
+        </thead>
+        <tbody>
+          {values.map(({ id, atHeatEndMin, wholeMin }) => (
+            <tr key={id}>
+              <th scope="row">{VALUE_WORDS[id].name}</th>
+              <td data-head="To the end of heating">{minutes(atHeatEndMin)}</td>
+              <td data-head="With carry-over">{minutes(wholeMin)}</td>
+              <td data-head="Asked for elsewhere">{VALUE_WORDS[id].asked}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+      <Worked>
+        <p>{afterCookWorkings.values}</p>
+      </Worked>
+    </>
+  );
+}
+
+/** Seconds of a hold in words. */
+export const holdText = (seconds: number) => (seconds === 0 ? 'no more' : durationWords(seconds / 60, 'up'));

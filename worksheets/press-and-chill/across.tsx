@@ -1,0 +1,64 @@
+import type { CoolComparison } from '@larderwright/calc/cooling';
+import { durationWords } from '../parts/clock-text.ts';
+import { Computed } from '../parts/computed.tsx';
+import { useShared } from '../state/use-shared.ts';
+import { COOL_RULE_SET_NAMES } from '../words/cool-rule-set-names.ts';
+import { wordsOf } from '../words/index.ts';
+import { $chill } from './computed.ts';
+
+const STATE_WORD = { pass: 'PASS', fail: 'FAIL', 'cannot-tell': 'CANNOT TELL' } as const;
+
+/** The same log by every rule set, side by side: for reading. Only the chosen one rules. */
+export function AcrossRuleSets() {
+  return (
+    <Computed of={useShared($chill)}>
+      {({ across, cool }) => (
+        <table class="legs across">
+          <caption>
+            Every rule set on its own clock and its own legs. They do not nest: passing one says nothing of
+            another, and only the chosen one rules.
+          </caption>
+          <thead>
+            <tr>
+              <th scope="col">Rule set</th>
+              <th scope="col">Legs: longest the readings allow</th>
+              <th scope="col">Comes to</th>
+            </tr>
+          </thead>
+          <tbody>
+            {across.map((one) => (
+              <Row key={one.ruleSetId} one={one} chosen={one.ruleSetId === cool.ruleSet?.id} />
+            ))}
+          </tbody>
+        </table>
+      )}
+    </Computed>
+  );
+}
+
+function Row({ one, chosen }: { one: CoolComparison; chosen: boolean }) {
+  const name = COOL_RULE_SET_NAMES.find(({ value }) => value === one.ruleSetId)?.label ?? one.ruleSetId;
+  return (
+    <tr>
+      <th scope="row">
+        {name}
+        {chosen ? <strong> · chosen, rules</strong> : null}
+      </th>
+      <td data-head="Legs">
+        {one.legs.map((leg) => (
+          <p key={leg.id} class="leg-probe">
+            {wordsOf(leg.reason, leg.params).title}
+            {leg.worstMin === null
+              ? ''
+              : ` Longest the readings allow: ${durationWords(leg.worstMin, 'up')}.`}
+          </p>
+        ))}
+      </td>
+      <td data-head="Comes to">
+        <span class="verdict" data-state={one.state}>
+          <strong class="verdict-word">{STATE_WORD[one.state]}</strong>
+        </span>
+      </td>
+    </tr>
+  );
+}

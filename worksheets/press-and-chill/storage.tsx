@@ -1,0 +1,112 @@
+import { newStay, newStorageSlice, type StorageStay } from '@larderwright/calc/growth';
+import { fixedText } from '@larderwright/calc/quantities';
+import { Answer } from '../parts/answer.tsx';
+import { ChoiceField } from '../parts/choice-field.tsx';
+import { Computed } from '../parts/computed.tsx';
+import { NumberField } from '../parts/number-field.tsx';
+import { RemovedRowLine } from '../parts/row-tools.tsx';
+import { newId } from '../state/clock.ts';
+import { addRow, removeRow } from '../state/rows.ts';
+import { $batch, edit, editAt } from '../state/store.ts';
+import { useAt, useShared } from '../state/use-shared.ts';
+import {
+  GROWTH_DOUBT_WORDS,
+  growthWorkings,
+  LISTERIA_DOUBT_WORDS,
+  LISTERIA_GROUP_NAMES,
+  logsText,
+} from '../words/growth.ts';
+import { $chill } from './computed.ts';
+
+const LIST = 'storage.stays';
+
+/** Where the finished product is kept. Begun when a person wants it. */
+export function Storage() {
+  const begun = useShared($batch).storage !== undefined;
+  if (!begun)
+    return (
+      <p class="buttons">
+        <button type="button" onClick={() => edit((batch) => ({ ...batch, storage: newStorageSlice() }))}>
+          Reckon growth in storage
+        </button>
+      </p>
+    );
+  return <Stays />;
+}
+
+function Stays() {
+  const stays = useAt(LIST) as readonly StorageStay[];
+  const group = useAt('storage.listeriaGroupId');
+  return (
+    <>
+      <div class="fields">
+        <ChoiceField
+          label="Kind of food, for Listeria"
+          value={typeof group === 'string' ? group : ''}
+          empty="Not chosen: nothing is reckoned"
+          choices={LISTERIA_GROUP_NAMES}
+          onChoose={(id) => editAt('storage.listeriaGroupId', id === '' ? null : id)}
+        />
+      </div>
+      {stays.map((stay, place) => (
+        <fieldset key={stay.id} class="probe">
+          <legend>Stay {place + 1}</legend>
+          <div class="fields">
+            <NumberField
+              path={`${LIST}.${stay.id}.temp`}
+              label="Kept at"
+              kind="temperature"
+              units={['C', 'F']}
+            />
+            <NumberField path={`${LIST}.${stay.id}.time`} label="For" kind="time" units={['d', 'h']} />
+          </div>
+          {stays.length > 1 ? (
+            <p class="buttons">
+              <button type="button" onClick={() => removeRow(LIST, stay.id, `Stay ${place + 1}`)}>
+                Remove stay {place + 1}
+              </button>
+            </p>
+          ) : null}
+        </fieldset>
+      ))}
+      <RemovedRowLine list={LIST} />
+      <p class="buttons">
+        <button type="button" onClick={() => addRow(LIST, newStay(newId()))}>
+          Add another stay
+        </button>
+      </p>
+      <Computed of={useShared($chill)}>
+        {({ storage }) =>
+          storage === null ? null : (
+            <div class="answers">
+              <Answer
+                label="Listeria monocytogenes, tenfolds, without lag"
+                value={storage.listeria.log10 === null ? null : logsText(storage.listeria.log10)}
+                missing={`Cannot tell: ${LISTERIA_DOUBT_WORDS[storage.listeria.doubt ?? 'no-stay']}`}
+                worked={<p>{growthWorkings.listeria}</p>}
+              >
+                {storage.listeria.daysToHundredfold === null ? null : (
+                  <p>
+                    At the warmest of them a hundredfold takes{' '}
+                    {fixedText(storage.listeria.daysToHundredfold, 1, 'down')} days. With lag: cannot tell,
+                    none is published with this rate.
+                  </p>
+                )}
+              </Answer>
+              <Answer
+                label="Clostridium perfringens, tenfolds, without lag"
+                value={storage.perfringens.log10 === null ? null : logsText(storage.perfringens.log10)}
+                missing={`Cannot tell: ${
+                  storage.perfringens.doubt === null || storage.perfringens.doubt === 'no-stay'
+                    ? LISTERIA_DOUBT_WORDS['no-stay']
+                    : GROWTH_DOUBT_WORDS[storage.perfringens.doubt]
+                }`}
+                worked={<p>{growthWorkings.perfringens}</p>}
+              />
+            </div>
+          )
+        }
+      </Computed>
+    </>
+  );
+}
