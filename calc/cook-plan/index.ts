@@ -2,6 +2,7 @@ export { LEAST_UNSURE, PLAN_SPREADS, type PlanBand, type PlanBands, planBands } 
 export { depthMmOf, type MouldBody, mouldBody } from './body.ts';
 export { DEPTHS_MM, type DepthRow, depthRows } from './depths.ts';
 export type { CookPlanFindingId } from './finding-ids.ts';
+export { type LastMoment, lastMomentToChill } from './last-moment.ts';
 export { newChillLeg, newCookPlanSlice } from './new-cook-plan.ts';
 export {
   type CookPlanContext,
