@@ -9,6 +9,7 @@ import { newGeleeSlice } from '@larderwright/calc/gelee';
 import { enteredEntry } from '@larderwright/calc/quantities';
 import type { SeasoningSlice } from '@larderwright/calc/seasoning';
 import { newBlendItem, newSeasoningBlend, newSeasoningSlice } from '@larderwright/calc/seasoning';
+import { newThermometer, newThermometerSlice, type ThermometerSlice } from '@larderwright/calc/thermometer';
 
 type Lot = readonly [kg: string, tempC: string];
 
@@ -106,5 +107,30 @@ export function blend(
       },
     ],
     scaleReadability: enteredEntry('0.01', 'g'),
+  };
+}
+
+/** One thermometer in ice and in boiling water, °C, at a height, m, and how far it may still be off. */
+export function checkedProbe(
+  name: string,
+  [ice, boil]: readonly [ice: string, boil: string],
+  heightM: string,
+  error: string,
+): ThermometerSlice {
+  return {
+    ...newThermometerSlice(),
+    altitude: enteredEntry(heightM, 'm'),
+    thermometers: [
+      {
+        ...newThermometer('first'),
+        name,
+        ice: enteredEntry(ice, 'C'),
+        boil: enteredEntry(boil, 'C'),
+        step: enteredEntry('0.1', 'dC'),
+        error: enteredEntry(error, 'dC'),
+        checkedOn: '2026-02-17',
+        checkedBy: 'Bench 2',
+      },
+    ],
   };
 }

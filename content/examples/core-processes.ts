@@ -1,7 +1,7 @@
 import type { Batch } from '@larderwright/calc/batch';
 import { enteredEntry } from '@larderwright/calc/quantities';
 import { line } from '../demo/compose.ts';
-import { coldMeat, folded, panadeFor } from './by-worksheet.ts';
+import { checkedProbe, coldMeat, folded, panadeFor } from './by-worksheet.ts';
 import { cure, example, formula, loaves, press, work } from './compose.ts';
 import { coreReadings } from './core-curve.ts';
 
@@ -128,6 +128,7 @@ export const coreProcesses: Readonly<Record<string, Batch>> = {
         density: enteredEntry('1.04', 'g/mL'),
         moulds: [loaves('Terrine 290 × 95 × 75', ['290', '95', '75'], '10', '1')],
       },
+      thermometers: checkedProbe('L-3', ['0.0', '98.3'], '500', '1'),
       process: work({
         limit: ['uk-advice', 'uk-70C-2min'],
         probe: ['L-3', '0', '1'],

@@ -2,7 +2,7 @@ import type { Batch } from '@larderwright/calc/batch';
 import { enteredEntry } from '@larderwright/calc/quantities';
 import { line } from '../demo/compose.ts';
 import { countryTerrine } from '../demo/country-terrine.ts';
-import { blend } from './by-worksheet.ts';
+import { blend, checkedProbe } from './by-worksheet.ts';
 import { cure, derived, example, formula, work } from './compose.ts';
 import { coreReadings } from './core-curve.ts';
 import { leanToFat, material, trimmed } from './meat-work.ts';
@@ -18,6 +18,7 @@ export const foundations: Readonly<Record<string, Batch>> = {
     'Pork shoulder loaf, probe found to read high',
     TARNWICK,
     {
+      thermometers: checkedProbe('T-4', ['0.4', '99.9'], '180', '0.5'),
       process: work({
         limit: ['uk-advice', 'uk-70C-2min'],
         probe: ['T-4', '0.4', '0.5'],
@@ -44,6 +45,7 @@ export const foundations: Readonly<Record<string, Batch>> = {
       line('salt', 'Salt', 'salt', 'salt', '39', { lot: 'S-1' }),
       line('pepper', 'White pepper, ground', 'seasoning', 'pepper-white', '5', { lot: 'W-12' }),
     ]),
+    thermometers: checkedProbe('T-1', ['0.0', '99.6'], '110', '0.5'),
     process: work({
       limit: ['uk-advice', 'uk-70C-2min'],
       probe: ['T-1', '0', '0.5'],

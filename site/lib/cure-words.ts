@@ -88,12 +88,12 @@ export interface CureTable {
 /** Mixed products first, then whole muscle, whose rule sets bear the same ids. */
 export const CURE_TABLES: readonly CureTable[] = [
   ...CURE_RULE_SETS.map((set) => ({
-    set,
+    set: { ...set, title: `${set.title} (mixed products)` },
     rows: set.limits.map((limit) => ({ id: limit.id, label: limitPhrase(limit), limit })),
     ...(set.references ? { references: set.references } : {}),
   })),
   ...WHOLE_MUSCLE_RULE_SETS.map((set) => ({
-    set: { ...set, id: `muscle-${set.id}` },
+    set: { ...set, id: `muscle-${set.id}`, title: `${set.title} (whole muscle)` },
     rows: set.limits.map((limit) => ({
       id: `muscle-${limit.id}`,
       label: `${musclePhrase(limit)}: ${limitPhrase(limit).replace(/^N/, 'n')}`,
