@@ -99,11 +99,22 @@ interface Work {
   /** What the probe shows too much, and how far it may be off after that, °C. */
   probe?: readonly [name: string, offset: string, error: string];
   place?: string;
+  /** The checked thermometer that the probe is. */
+  thermometerId?: string;
 }
 
 /** Cook and chill of one probe in one mould. */
 export function work(given: Work): ProcessSlice {
-  const { limit, coolRuleSetId = null, cook, chill, core, probe = ['T-2', '0', '0.5'], place } = given;
+  const {
+    limit,
+    coolRuleSetId = null,
+    cook,
+    chill,
+    core,
+    probe = ['T-2', '0', '0.5'],
+    place,
+    thermometerId,
+  } = given;
   const step = (
     kind: 'cook' | 'chill',
     [from, to, medium, note]: readonly [string, string, string, string],
@@ -122,6 +133,7 @@ export function work(given: Work): ProcessSlice {
     logs: [
       {
         ...newProbeLog('probe', null),
+        ...(thermometerId === undefined ? {} : { thermometerId }),
         name: place ?? 'Centre of the first mould',
         probeName: probe[0],
         offset: enteredEntry(probe[1], 'dC'),

@@ -132,6 +132,7 @@ export const coreProcesses: Readonly<Record<string, Batch>> = {
       process: work({
         limit: ['uk-advice', 'uk-70C-2min'],
         probe: ['L-3', '0', '1'],
+        thermometerId: 'first',
         place: 'Above the middle, lowest reading found',
         cook: ['09:00', '11:25', '78', 'Bath by thermometer. Lid on, water to the level of the mix.'],
         core: coreReadings('09:00', 6, LOAF, [

@@ -22,6 +22,7 @@ export const foundations: Readonly<Record<string, Batch>> = {
       process: work({
         limit: ['uk-advice', 'uk-70C-2min'],
         probe: ['T-4', '0.4', '0.5'],
+        thermometerId: 'first',
         cook: ['08:30', '11:00', '80', 'Ice check at 07:10: the probe showed 0.4 too much.'],
         core: coreReadings('08:30', 5, { skinMin: 12, coreMin: 44 }, [
           { until: '10:00', mediumC: 80, everyMin: 15 },
@@ -49,6 +50,7 @@ export const foundations: Readonly<Record<string, Batch>> = {
     process: work({
       limit: ['uk-advice', 'uk-70C-2min'],
       probe: ['T-1', '0', '0.5'],
+      thermometerId: 'first',
       cook: ['09:00', '11:20', '80', 'The probe of the delivery, wiped and checked in ice again.'],
       core: coreReadings('09:00', 5, { skinMin: 12, coreMin: 44 }, [
         { until: '10:30', mediumC: 80, everyMin: 15 },
