@@ -106,10 +106,18 @@ function MixFigures({ mix }: { mix: Mix }) {
           {component('Protein', 'protein')}
           {component('Water', 'water')}
           {mix.waterToProtein === null ? null : (
-            <Answer label="Water to protein" value={`${fixedText(mix.waterToProtein, 2)} : 1`} />
+            <Answer
+              label="Water to protein"
+              value={`${fixedText(mix.waterToProtein, 2)} : 1`}
+              worked={<p>{formulaWorkings.ratio}</p>}
+            />
           )}
           {mix.fatToProtein === null ? null : (
-            <Answer label="Fat to protein" value={`${fixedText(mix.fatToProtein, 2)} : 1`} />
+            <Answer
+              label="Fat to protein"
+              value={`${fixedText(mix.fatToProtein, 2)} : 1`}
+              worked={<p>{formulaWorkings.ratio}</p>}
+            />
           )}
         </div>
       </div>

@@ -159,6 +159,7 @@ function ScaleFields(props: { form: ScaleForm; onForm: (form: ScaleForm) => void
           label="All moulds take"
           value={fillG === null ? null : gramsText(fillG)}
           missing="Cannot tell: fill in the mould worksheet first"
+          worked={<p>Fill of each mould times how many of it, by the mould worksheet. Derived: a sum.</p>}
         />
       ) : null}
     </>

@@ -11,7 +11,10 @@ import { binderFieldName } from './field-names.ts';
 import { BINDER_LINE } from './to-formula.ts';
 
 const CARRIED = (
-  <p>{binderWorkings.carried} Composition by the table, each row with its source on the batch formula.</p>
+  <p>
+    {binderWorkings.carried} Composition by the table, each row with its source on the batch formula; the rest
+    is derived.
+  </p>
 );
 
 /** Salt, water and allergens brought in, the shares, and the way into the formula. */
@@ -45,7 +48,10 @@ export function Together() {
                   label="All garnish, of the whole mix"
                   value={garnishFraction === null ? null : percentText(garnishFraction, 1)}
                   worked={
-                    <p>Garnish ready to fold in, divided by everything in the bowl, these lines among it.</p>
+                    <p>
+                      Garnish ready to fold in, divided by everything in the bowl, these lines among it.
+                      Derived.
+                    </p>
                   }
                 />
               )}
@@ -53,7 +59,7 @@ export function Together() {
                 <Answer
                   label="Egg, of the whole mix"
                   value={eggFraction === null ? null : percentText(eggFraction, 1)}
-                  worked={<p>Egg divided by everything in the bowl.</p>}
+                  worked={<p>Egg divided by everything in the bowl. Derived.</p>}
                 />
               ) : null}
             </div>

@@ -86,7 +86,8 @@ function saying(key: keyof BrineSlice['actual'], computed: BrineComputed) {
   if (key === 'curingSalt') return cureSaying(computed);
   const wanted = { sugar: slice.sugar, accelerator: slice.acceleratorTarget, phosphate: slice.phosphate };
   const target = key === 'sugar' || key === 'accelerator' || key === 'phosphate' ? wanted[key] : null;
-  if (target !== null && target.text.trim() === '') return { value: null, missing: 'None is wanted' };
+  if (target !== null && target.text.trim() === '')
+    return { value: null, missing: 'None is wanted', worked: <p>{HOW[key]} Derived: mass balance.</p> };
   return {
     value: grams === null ? null : `Weigh ${stepText(grams)}`,
     missing: missingText(key, computed),
@@ -142,7 +143,7 @@ function cureSaying({ values, slice, targetPpm, readabilityG }: BrineComputed) {
   return {
     value: dose?.ok ? `Weigh ${stepText(dose.doseG)}` : null,
     missing,
-    worked: dose?.ok ? (
+    worked: (
       <>
         <p>
           {isShare
@@ -150,10 +151,12 @@ function cureSaying({ values, slice, targetPpm, readabilityG }: BrineComputed) {
             : 'Nitrite wanted × meat and water ÷ strength of the curing salt.'}{' '}
           Derived: mass balance.
         </p>
-        <p>
-          Before rounding: {fixedText(dose.exactG, 3)} g. To the nearest step of the scale, and down where up
-          would break the limit; the last digit is worth ± {percentText(dose.weighingErrorFraction)}.
-        </p>
+        {dose?.ok ? (
+          <p>
+            Before rounding: {fixedText(dose.exactG, 3)} g. To the nearest step of the scale, and down where
+            up would break the limit; the last digit is worth ± {percentText(dose.weighingErrorFraction)}.
+          </p>
+        ) : null}
         {values.ceilingPpmTarget === null ? null : (
           <p>
             No more than {fixedText(values.ceilingPpmTarget, 1, 'down')} mg/kg can be aimed at under this
@@ -161,6 +164,6 @@ function cureSaying({ values, slice, targetPpm, readabilityG }: BrineComputed) {
           </p>
         )}
       </>
-    ) : undefined,
+    ),
   };
 }

@@ -37,20 +37,24 @@ export function PumpAnswers() {
             <Answer
               label="Brine to inject into all the meat"
               value={values.injectG === null ? null : stepText(values.injectG)}
-              worked={<p>Meat × share injected. Brine for the needles and the hose comes on top.</p>}
+              worked={<p>Meat × share injected. Brine for the needles and the hose comes on top. Derived.</p>}
             />
             <Answer
               label="Inject until it all weighs"
               value={values.targetMassG === null ? null : stepText(values.targetMassG)}
-              worked={<p>Meat × (1 + share injected).</p>}
+              worked={<p>Meat × (1 + share injected). Derived.</p>}
             />
             <Answer
               label="Drained, it should weigh"
               value={values.expectedMassG === null ? null : stepText(values.expectedMassG)}
-              worked={<p>Meat × (1 + share injected × share that stays).</p>}
+              worked={<p>Meat × (1 + share injected × share that stays). Derived.</p>}
             />
             {values.isPumpWeighed && values.pumpFraction !== null ? (
-              <Answer label="Pumped, as weighed" value={percentText(values.pumpFraction, 1)} />
+              <Answer
+                label="Pumped, as weighed"
+                value={percentText(values.pumpFraction, 1)}
+                worked={<p>(Weight after the needles − green weight) ÷ green weight. Derived.</p>}
+              />
             ) : null}
           </div>
         )
@@ -78,20 +82,21 @@ export function Outcome() {
                 value={salt === null ? null : percentText(salt.saltOnMeatFraction, 2)}
                 missing={missing}
                 worked={
-                  salt === null ? undefined : (
-                    <p>
-                      Salt × water in the meat ÷ all water: {gramsText(salt.saltInMeat)} of salt in the meat.
-                      The meat holds as much of the salt as it holds of the water. Derived: mass balance; no
-                      water is taken to move.
-                    </p>
-                  )
+                  <p>
+                    Salt × water in the meat ÷ all water
+                    {salt === null ? '' : `: ${gramsText(salt.saltInMeat)} of salt in the meat`}. The meat
+                    holds as much of the salt as it holds of the water. Derived: mass balance; no water is
+                    taken to move.
+                  </p>
                 }
               />
               <Answer
                 label="Salt on its water"
                 value={salt === null ? null : percentText(salt.waterPhaseFraction, 2)}
                 missing={missing}
-                worked={<p>Salt ÷ (salt + all water), the same inside and outside.</p>}
+                worked={
+                  <p>Salt ÷ (salt + all water), the same inside and outside. Derived: its definition.</p>
+                }
               />
               <Answer
                 label="Water activity, estimated"

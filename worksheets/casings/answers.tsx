@@ -124,7 +124,7 @@ export function Weighed() {
             label="Links as weighed"
             value={weighedText(values)}
             missing="Cannot tell: weigh some"
-            worked={<p>Sum of the weights divided by their number, against the link wanted.</p>}
+            worked={<p>Sum of the weights divided by their number, against the link wanted. Derived.</p>}
           />
         </div>
       )}

@@ -79,6 +79,13 @@ function Asked({ request }: { request: TemperRequest }) {
   );
 }
 
+const TEMPERED = (
+  <p>
+    The same run of the heat engine, carried on. {chillBudgetWorkings.temper} What counts as stiff: common
+    practice, no source.
+  </p>
+);
+
 function TemperAnswers({ of }: { of: Tempering }) {
   const minutes = (min: number | null) =>
     min === null ? `not within ${of.longestMin} min` : minutesText(min);
@@ -97,8 +104,8 @@ function TemperAnswers({ of }: { of: Tempering }) {
       >
         {of.coreAtFirmC === null ? null : <p>Its middle is then at {tempText(of.coreAtFirmC)}.</p>}
       </Answer>
-      <Answer label="Too stiff, out by" value={minutes(of.stiffMin)} />
-      <Answer label="Solid" value={minutes(of.solidMin)} />
+      <Answer label="Too stiff, out by" value={minutes(of.stiffMin)} worked={TEMPERED} />
+      <Answer label="Solid" value={minutes(of.solidMin)} worked={TEMPERED} />
     </div>
   );
 }

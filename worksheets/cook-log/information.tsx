@@ -111,6 +111,7 @@ function LogInformation({ result, name }: { result: CookLogResult; name: string 
           label="Highest reading"
           value={hold?.peakC == null ? null : `${tempText(hold.peakC)} °C`}
           missing="No reading yet"
+          worked={<p>The highest of the readings that count. Derived.</p>}
         />
         <Answer
           label="Worth in minutes at 70 °C, whole log (information)"

@@ -71,7 +71,7 @@ export function Sheets() {
                 label="Pastry for all"
                 value={pastryTotalG === null ? null : gramsText(pastryTotalG)}
                 missing="Cannot tell: the pastry of one or how many is missing"
-                worked={<p>Pastry for one × how many.</p>}
+                worked={<p>Pastry for one × how many. Derived.</p>}
               />
               <Answer
                 label="Chimneys"
@@ -122,7 +122,7 @@ export function PasteTable() {
                   ? 'Cannot tell: the pastry or the salt of your own paste is missing'
                   : 'Cannot tell: the pastry for all is missing'
               }
-              worked={<p>Pastry for all × its salt.</p>}
+              worked={<p>Pastry for all × its salt. Derived.</p>}
             />
           </div>
         ) : (

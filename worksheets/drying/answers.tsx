@@ -22,13 +22,13 @@ export function WeightAnswers() {
             label="Lost so far"
             value={lossFraction === null ? null : percentText(lossFraction, 1)}
             missing="Cannot tell: weigh it at the start and now"
-            worked={<p>1 − weight now ÷ weight when drying began.</p>}
+            worked={<p>1 − weight now ÷ weight when drying began. Derived.</p>}
           />
           <Answer
             label="Weight at the loss wanted"
             value={targetMassG === null ? null : gramsText(targetMassG)}
             missing="Cannot tell: write the weight at the start and the loss of your plan"
-            worked={<p>Weight when drying began × (1 − loss).</p>}
+            worked={<p>Weight when drying began × (1 − loss). Derived.</p>}
           >
             {toLoseG === null ? null : (
               <p>{toLoseG === 0 ? 'It is there.' : `${gramsText(toLoseG)} still to lose.`}</p>
@@ -76,7 +76,7 @@ export function Estimates() {
               label="Moisture to protein, estimated"
               value={values.estimatedRatio === null ? null : fixedText(values.estimatedRatio, 2, 'up')}
               missing="Cannot tell: moisture, protein or the loss is missing"
-              worked={<p>(Moisture at the start − loss) ÷ protein at the start.</p>}
+              worked={<p>(Moisture at the start − loss) ÷ protein at the start. Derived: mass balance.</p>}
             />
           </div>
         </>
@@ -167,13 +167,13 @@ export function TrichinaAnswer() {
             value={trichina === null ? null : `${trichina.days} days`}
             missing="Cannot tell: casing and all three weights of the mix are needed, and must lie in the table"
             worked={
-              trichina === null ? undefined : (
-                <p>
-                  By the casing {trichina.tableDays} days; {trichina.offDays} off for the warm hold,{' '}
-                  {trichina.addedDays} added for salt under 3.33 lb to 100 lb. Between two rows the longer
-                  counts. 9 CFR 318.10(c)(3)(i), method 6, tables 3A, 3B and 4, annual edition of 2015.
-                </p>
-              )
+              <p>
+                {trichina === null
+                  ? 'Days by the casing, less what a warm hold takes off, and what too little salt adds.'
+                  : `By the casing ${trichina.tableDays} days; ${trichina.offDays} off for the warm hold, ${trichina.addedDays} added for salt under 3.33 lb to 100 lb.`}{' '}
+                Between two rows the longer counts. 9 CFR 318.10(c)(3)(i), method 6, tables 3A, 3B and 4,
+                annual edition of 2015.
+              </p>
             }
           />
           <Answer
@@ -182,7 +182,12 @@ export function TrichinaAnswer() {
               trichinaSalt === null ? null : `${fixedText(trichinaSalt.percent, 2, 'down')} lb to 100 lb`
             }
             missing="Cannot tell: weigh the mix, its dry ingredients and the salt in them"
-            worked={<p>Salt × 100 ÷ (all of the mix − dry ingredients), cut to one decimal for the table.</p>}
+            worked={
+              <p>
+                Salt × 100 ÷ (all of the mix − dry ingredients), cut to one decimal for the table. 9 CFR
+                318.10(c)(3)(i), method 6.
+              </p>
+            }
           />
         </div>
       )}

@@ -29,7 +29,12 @@ export function DegreeHourCount() {
               }
               missing="Cannot tell: choose the rule, and write every stretch whole"
               worked={
-                degreeHours === null || degreeHourTable === null ? undefined : (
+                degreeHours === null || degreeHourTable === null ? (
+                  <p>
+                    (Chamber − threshold) × hours, added up over every stretch until pH 5.3; the highest
+                    temperature sets the limit. Which threshold and limit: by the rule you choose.
+                  </p>
+                ) : (
                   <>
                     <p>
                       (Chamber − {degreeHourTable.threshold} °{unit}) × hours, added up over every stretch
@@ -51,7 +56,9 @@ export function DegreeHourCount() {
               <Answer
                 label="Longest time to pH 5.3 at the highest of them"
                 value={`${longest} hours`}
-                worked={<p>Limit ÷ (chamber − threshold), cut down to whole hours.</p>}
+                worked={
+                  <p>Limit ÷ (chamber − threshold), cut down to whole hours. Derived from the same table.</p>
+                }
               />
             )}
           </div>

@@ -123,11 +123,13 @@ export function Keeping() {
           label="Storage line"
           value={values && values.storeAtC !== null ? storeLine(slice, values) : null}
           missing="Cannot tell: the temperature is missing"
+          worked={<p>{labelWorkings.storageLine}</p>}
         />
         <Answer
           label="Net weight, as printed"
           value={values && values.netG !== null ? netText(values.netG, slice.market) : null}
           missing="Cannot tell: weigh a pack without its wrapping"
+          worked={<p>{labelWorkings.netWeight}</p>}
         />
       </div>
       {verdict ? <VerdictLine verdict={verdict} /> : null}

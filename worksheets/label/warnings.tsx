@@ -2,7 +2,7 @@ import { Answer } from '../parts/answer.tsx';
 import { FindingList } from '../parts/finding-list.tsx';
 import { Needed } from '../parts/needed.tsx';
 import { useShared } from '../state/use-shared.ts';
-import { labelFigureNames, WARNING_WORDS } from '../words/label.ts';
+import { labelFigureNames, labelWorkings, WARNING_WORDS } from '../words/label.ts';
 import { $label } from './computed.ts';
 import { nameOfField } from './field-names.ts';
 
@@ -33,16 +33,19 @@ export function Warnings() {
             label="Price of a slice"
             value={sold.perSlice}
             missing="Cannot tell: plan or slicing is not finished"
+            worked={<p>{labelWorkings.price}</p>}
           />
           <Answer
             label="Price of a kilogram"
             value={sold.perKg}
             missing="Cannot tell: plan or slicing is not finished"
+            worked={<p>{labelWorkings.price}</p>}
           />
           <Answer
             label="Price of a pound"
             value={sold.perLb}
             missing="Cannot tell: plan or slicing is not finished"
+            worked={<p>{labelWorkings.price}</p>}
           />
         </div>
       ) : null}

@@ -15,12 +15,19 @@ export function FillAnswers({ fill, name }: { fill: MouldFill; name: string }) {
         worked={<FillWorked fill={fill} />}
       />
       {totalG !== null && count !== null && count !== 1 ? (
-        <Answer label={`All ${count} of ${name}`} value={gramsText(totalG)} />
+        <Answer
+          label={`All ${count} of ${name}`}
+          value={gramsText(totalG)}
+          worked={<p>Fill of one × how many. Derived.</p>}
+        />
       ) : null}
       {batchFills ? (
         <Answer
           label="The whole batch fills, of this mould alone"
           value={`${batchFills.whole} and ${gramsText(batchFills.leftoverG)} over`}
+          worked={
+            <p>Everything in the bowl ÷ the fill of one, in whole moulds, and what is left. Derived.</p>
+          }
         />
       ) : null}
       {fill.liningSheetMm ? (
@@ -47,7 +54,7 @@ function FillWorked({ fill }: { fill: MouldFill }) {
   const { brimMl, calculatedBrimMl, waterDifferenceFraction, headspaceMm, fillDepthMm } = fill;
   const { liningMl, fillMl, densityGPerMl, fillG } = fill;
   if (fillMl === null || brimMl === null || calculatedBrimMl === null || fillG === null) {
-    return <p>Volume up to the headspace, less the lining, times the density of the raw mix.</p>;
+    return <p>Volume up to the headspace, less the lining, times the density of the raw mix. Derived.</p>;
   }
   const measured = waterDifferenceFraction !== null;
   return (

@@ -14,6 +14,7 @@ export function BatchWeight() {
           label="Weight of the batch, by the formula"
           value={batchG === null ? null : gramsText(batchG)}
           missing="Cannot tell: the formula is not complete"
+          worked={<p>Everything that goes into the bowl, added up, by the batch formula. Derived: a sum.</p>}
         />
       )}
     </Computed>
@@ -31,23 +32,27 @@ export function Together() {
               label="All moulds take"
               value={capacityG === null ? null : gramsText(capacityG)}
               missing="Cannot tell: a mould is not fully measured, or there is none"
-              worked={<p>Fill of each mould × how many of it, added up.</p>}
+              worked={<p>Fill of each mould × how many of it, added up. Derived.</p>}
             />
             <Answer
               label={leftoverG !== null && leftoverG < 0 ? 'Short of full moulds by' : 'Left over'}
               value={leftoverG === null ? null : gramsText(Math.abs(leftoverG))}
               missing="Cannot tell: formula or moulds are not complete"
               worked={
-                batchG === null || capacityG === null ? undefined : (
-                  <p>
-                    {gramsText(batchG)} of mix less {gramsText(capacityG)} of moulds. The test poach and what
-                    stays in the bowl come off the mix first.
-                  </p>
-                )
+                <p>
+                  {batchG === null || capacityG === null
+                    ? 'Mix less what all moulds take.'
+                    : `${gramsText(batchG)} of mix less ${gramsText(capacityG)} of moulds.`}{' '}
+                  The test poach and what stays in the bowl come off the mix first. Derived.
+                </p>
               }
             />
             {actualTotalG === null ? null : (
-              <Answer label="Filled so far, as weighed" value={gramsText(actualTotalG)} />
+              <Answer
+                label="Filled so far, as weighed"
+                value={gramsText(actualTotalG)}
+                worked={<p>What each filled mould weighed, net, added up. Derived: a sum.</p>}
+              />
             )}
           </div>
           <FindingList findings={at(findings, 'mould.moulds')} />

@@ -2,6 +2,7 @@ import type { MixComponent } from '@larderwright/calc/formula';
 import { fixedText } from '@larderwright/calc/quantities';
 import { FigureTable } from './figure-table.tsx';
 import { gramsText, percentText } from './number-text.ts';
+import { Worked } from './worked.tsx';
 
 /** Grams of salt, to the tenth that a kitchen scale shows. */
 const saltText = (grams: number) => `${fixedText(grams, 1)} g`;
@@ -45,19 +46,27 @@ export function SaltSources({ salt, totalG }: { salt: MixComponent; totalG: numb
     });
   const open = sources.some(({ grams }) => grams === null) && salt.grams === null;
   return (
-    <FigureTable
-      caption="Salt by where it comes from"
-      columns={['From', 'Weight', 'Salt in it', 'Salt']}
-      rows={rows}
-      foot={{
-        key: 'all',
-        head: 'All sources',
-        cells: [
-          totalG === null ? NOT_KNOWN : gramsText(totalG),
-          shareText(salt),
-          open ? `${saltText(sum(sources))} and more` : saltText(sum(sources)),
-        ],
-      }}
-    />
+    <>
+      <FigureTable
+        caption="Salt by where it comes from"
+        columns={['From', 'Weight', 'Salt in it', 'Salt']}
+        rows={rows}
+        foot={{
+          key: 'all',
+          head: 'All sources',
+          cells: [
+            totalG === null ? NOT_KNOWN : gramsText(totalG),
+            shareText(salt),
+            open ? `${saltText(sum(sources))} and more` : saltText(sum(sources)),
+          ],
+        }}
+      />
+      <Worked>
+        <p>
+          Weight × its share of salt: off the pack where it was typed, else by the composition table. All
+          sources ÷ everything in the bowl. Derived: mass balance.
+        </p>
+      </Worked>
+    </>
   );
 }

@@ -51,7 +51,7 @@ export function LoadAnswers() {
                   missing="Cannot tell: the mould or the fill is not known"
                   worked={
                     <p>
-                      Fill divided by what one mould takes, rounded up.
+                      Fill divided by what one mould takes, rounded up. Derived.
                       {flow && fill?.fillG != null
                         ? ` Here ${gramsText(flow.fillG)} ÷ ${gramsText(fill.fillG)}.`
                         : null}

@@ -84,7 +84,7 @@ export function MassAnswers() {
                     ? null
                     : `${portions}${leftoverG >= 0.5 ? ` and ${gramsText(leftoverG)} over` : ''}`
                 }
-                worked={<p>To serve, divided by the portion, rounded down.</p>}
+                worked={<p>To serve, divided by the portion, rounded down. Derived.</p>}
               />
             </div>
             <FindingList findings={[...at(findings, 'plan.want'), ...at(findings, 'mould.moulds')]} />

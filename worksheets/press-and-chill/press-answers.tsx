@@ -42,6 +42,7 @@ export function PressAnswers() {
             label="Load for the pressure wanted"
             value={press.loadForTargetKg === null ? null : `${fixedText(press.loadForTargetKg, 2)} kg`}
             missing="Write the board and the pressure"
+            worked={<p>Pressure wanted × area of the board ÷ 9.80665 m/s². Derived.</p>}
           />
           <Answer
             label="Usual for this product"
@@ -51,6 +52,7 @@ export function PressAnswers() {
                 ? 'Nothing is usual for this product family'
                 : 'Choose the product family on the batch formula'
             }
+            worked={<p>A habit of trained kitchens for this family. Common practice, no source.</p>}
           >
             {press.band && press.band.highKPa > 0 ? <p>{bandMore(press.band)}</p> : null}
           </Answer>

@@ -38,6 +38,9 @@ export function RuleSetLimits() {
         <summary>The limits of this rule</summary>
         <div class="worked-body">
           <LimitTable set={set} />
+          <p>
+            {set.title}, {set.edition}.
+          </p>
           {set.references?.map((reference) => (
             <p key={reference.id}>
               {fixedText(reference.valuePpm, 0)} mg/kg {FORM_WORDS[reference.expressedAs]}:{' '}

@@ -110,7 +110,11 @@ function BlendSection({ blend, place, last, computed }: BlendSectionProps) {
           worked={<p>{seasoningWorkings.massG} Derived.</p>}
         />
         {weights?.stockG != null && weights.stockTimes !== 1 && weights.items.length > 0 ? (
-          <Answer label="Stock to mix" value={gramsText(weights.stockG)} />
+          <Answer
+            label="Stock to mix"
+            value={gramsText(weights.stockG)}
+            worked={<p>What this batch takes, times the batches to mix for. Derived.</p>}
+          />
         ) : null}
         {weights?.stockTimesNeeded != null && weights.stockTimesNeeded > (weights.stockTimes ?? 0) ? (
           <Answer

@@ -38,7 +38,9 @@ export function Together() {
             <Answer
               label="All seasoning"
               value={values.totalG === null || !isBegun(values) ? null : gramsText(values.totalG)}
-              worked={<p>{seasoningWorkings.massG} Added up over every blend and every loose seasoning.</p>}
+              worked={
+                <p>{seasoningWorkings.massG} Added up over every blend and every loose seasoning. Derived.</p>
+              }
             />
             <SaltAnswers values={values} />
           </div>

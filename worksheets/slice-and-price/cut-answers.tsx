@@ -69,6 +69,12 @@ export function CutAnswers() {
                 label="Finished weight"
                 value={mass(finishedG)}
                 missing="Cannot tell: not weighed and not planned"
+                worked={
+                  <p>
+                    What the scale showed after chilling, all moulds together; before that, what the plan
+                    expects after its losses. Derived.
+                  </p>
+                }
               >
                 {FROM[finishedFrom] === '' ? null : <p>{FROM[finishedFrom]}</p>}
               </Answer>
@@ -106,7 +112,11 @@ export function CutAnswers() {
                     value={mass(cut?.sliceG)}
                     worked={<p>{slicingWorkings.sliceG} Derived.</p>}
                   />
-                  <Answer label="Slices in all" value={slices === null ? null : `${slices}`} />
+                  <Answer
+                    label="Slices in all"
+                    value={slices === null ? null : `${slices}`}
+                    worked={<p>Slices of a mould times the moulds. Derived.</p>}
+                  />
                 </>
               ) : null}
               <Answer
@@ -114,15 +124,22 @@ export function CutAnswers() {
                 value={portions === null ? null : `${portions}`}
                 worked={
                   <p>
-                    {byThickness ? slicingWorkings.portions : slicingWorkings.packs} {habitText(computed)}
+                    {byThickness ? slicingWorkings.portions : slicingWorkings.packs} Derived.{' '}
+                    {habitText(computed)}
                   </p>
                 }
               />
-              <Answer label="A portion weighs" value={mass(portionG)} />
+              <Answer
+                label="A portion weighs"
+                value={mass(portionG)}
+                worked={
+                  <p>{byThickness ? 'A slice times slices to a portion.' : 'As you wrote it.'} Derived.</p>
+                }
+              />
               <Answer
                 label="Sold in all"
                 value={mass(soldG)}
-                worked={<p>Portions times their weight. Ends, crumbs and rest are not in it.</p>}
+                worked={<p>Portions times their weight. Ends, crumbs and rest are not in it. Derived.</p>}
               >
                 {packed && packed.restG > 0 ? <p>{gramsText(packed.restG)} rest.</p> : null}
               </Answer>

@@ -61,6 +61,9 @@ export function MuscleLimits({ slice, route }: { slice: MuscleSlice; route: Cure
               }))}
             />
           )}
+          <p>
+            {set.title}, {set.edition}.
+          </p>
           {set.references?.map((reference) => (
             <p key={reference.id}>
               {fixedText(reference.valuePpm, 0)} mg/kg {FORM_WORDS[reference.expressedAs]}:{' '}

@@ -25,7 +25,7 @@ const BLEND_QUALITY_NAMES: Readonly<Record<string, string>> = {
 };
 
 /** What a standard of composition bounds, in the middle of a sentence. */
-export const STANDARD_QUALITY_NAMES: Readonly<Record<StandardQuality, string>> = {
+const STANDARD_QUALITY_NAMES: Readonly<Record<StandardQuality, string>> = {
   fat: 'fat',
   'added-water': 'added water',
   'fat-and-added-water': 'fat and added water together',

@@ -94,18 +94,22 @@ export const formulaWords = {
 
 /** How each figure of a mix is worked out, in words, beside its lines of mass × share = grams. */
 export const formulaWorkings = {
-  total: 'Everything that goes into the bowl, added up. A lining is not in the bowl.',
-  meatBlock: 'Raw lean, fat, liver and offal, added up. No liquid, egg, panade or garnish.',
-  water: 'Each line’s weight times its share of water, added up, divided by the total.',
-  protein: 'Each line’s weight times its share of protein, added up, divided by the total.',
-  fat: 'Each line’s weight times its share of fat, added up, divided by the total. Lean, egg, cream and liver count.',
+  total: 'Everything that goes into the bowl, added up. A lining is not in the bowl. Derived: a sum.',
+  meatBlock:
+    'Raw lean, fat, liver and offal, added up. No liquid, egg, panade or garnish: what the United States count nitrite on (9 CFR 424.21(c)). Derived: a sum.',
+  water:
+    'Each line’s weight times its share of water, added up, divided by the total. Derived: mass balance; where each share was read stands beside it.',
+  protein:
+    'Each line’s weight times its share of protein, added up, divided by the total. Derived: mass balance; where each share was read stands beside it.',
+  fat: 'Each line’s weight times its share of fat, added up, divided by the total. Lean, egg, cream and liver count. Derived: mass balance; where each share was read stands beside it.',
   salt: 'Plain salt, the salt in the curing salt, and what every other line brings, added up, divided by the total.',
   linedTotal: 'Everything in the bowl and everything that lines the moulds, added up.',
   lined:
     'What the mix holds and what the lining holds, added up, divided by both together. The lining counts once, and only here: its weight is in neither the bowl nor the meat block.',
   finishedSalt:
     'Salt that went in, lining included, divided by the weight that came out: water leaves in the cook, salt stays. Juices that run out take salt along, so it may be less; fat that runs out leaves it behind. Left-over mix that was not filled makes this too high.',
-  saltOnWater: 'Salt divided by salt and water together.',
+  saltOnWater: 'Salt divided by salt and water together. Derived: its definition.',
+  ratio: 'One share divided by the other. Derived.',
   plainSalt:
     'Target share times the total without plain salt, less the salt the other lines bring, divided by one less the target share.',
 } as const;

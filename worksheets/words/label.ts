@@ -221,6 +221,12 @@ export function figureText(figure: DeclaredFigure | null): string {
 
 /** How each figure of a label is worked out. */
 export const labelWorkings = {
+  storageLine:
+    'The temperature you wrote, cut down to a whole degree on the other scale. 3 °C is common practice, no source; the law of your place may allow more.',
+  netWeight:
+    'What a pack weighs without its wrapping, rounded down, never up; ounces first for the United States (21 CFR 101.7, from memory).',
+  price:
+    'The whole cost shared among what is sold, priced as the plan says, by the slicing worksheet; a pound is 0.45359237 kg. Derived.',
   crust:
     'Sheets as they are cut × thickness × density, all moulds, by the crust worksheet; decoration and what is rolled to spare are not counted. A usual paste is counted with wheat flour, whole egg and vinegar; its fat as butter and lard in equal parts, or lard alone in a hot-water paste. Common practice, no source: write what yours is made of. Figures per 100 g from the composition table (USDA SR 28, 2016).',
   jelly:
@@ -234,7 +240,7 @@ export const labelWorkings = {
   water:
     'Finished weight less everything that went in but water, ÷ finished weight. Regulation (EU) No 1169/2011, Annex VII part A.',
   useBy:
-    'Day of the cook plus the life. With the day of the cook as day one, one day less. Packing moves nothing. The length of life is your plan’s.',
+    'Day of the cook plus the life. With the day of the cook as day one, one day less. Packing moves nothing. The length of life is your plan’s. United States Food Code 3-501.17 counts the day of the cook; the rest is derived.',
   servings:
     'Net weight ÷ serving; whole above 5, halves below, “about” when rounded. Guide to nutrition labeling, attachment 6.',
 } as const;
