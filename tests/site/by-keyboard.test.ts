@@ -258,7 +258,7 @@ describe('from nothing, by the keyboard alone at 320 px, every output opens its 
         .map((answer) => answer.querySelector('.answer-label')?.textContent ?? ''),
       closed: document.querySelectorAll('.worksheet details.worked:not([open])').length,
       formulas: [...document.querySelectorAll<HTMLElement>('.worksheet .worked-body')].map(
-        (body) => body.innerText,
+        (body) => body.textContent,
       ),
     }));
     expect(seen.unexplained).toEqual([]);

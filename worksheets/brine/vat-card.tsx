@@ -178,7 +178,10 @@ function waiting(vat: Vat): CardBlock {
       turns.length > 0
         ? turns.slice(0, MOST_TURNS).map(monthDay)
         : Array.from({ length: BLANK_TURNS }, () => ''),
-    lines: turns.length > MOST_TURNS ? [`Daily to ${turns.at(-1)}: go on on a second card.`] : [],
+    lines: [
+      ...(turns.length > MOST_TURNS ? [`Daily to ${turns.at(-1)}: go on on a second card.`] : []),
+      ...(vat.times && vat.times.length > 0 ? [`${vat.times.join('. ')}.`] : []),
+    ],
   };
 }
 

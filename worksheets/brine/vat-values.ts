@@ -6,6 +6,7 @@ import { filled, percent, words } from '../batch-sheet/build/filled.ts';
 import { sheetVerdicts } from '../batch-sheet/build/verdicts.ts';
 import type { Filled, SheetVerdict } from '../batch-sheet/sheet-model.ts';
 import { plannedGrams } from '../whole-muscle/planned.ts';
+import { timeLines } from '../whole-muscle/time-lines.ts';
 import { BRINE_METHODS, FEDERAL_METHODS, SALT_BASES } from '../words/brine-names.ts';
 import { FINISH_NAMES, PRODUCT_NAMES } from '../words/whole-muscle-names.ts';
 
@@ -42,6 +43,8 @@ export interface VatValues {
   readonly injectTo: Filled | null;
   readonly expected: Filled | null;
   readonly guidance: string | null;
+  /** What each rule of curing time says, and diffusion. */
+  readonly times: readonly string[];
   readonly mixedOn: string | null;
   readonly startedOn: string | null;
   readonly readyFrom: string | null;
@@ -123,12 +126,16 @@ export function vatValues(
       strength === null || brineSaltFraction === null
         ? null
         : `${percent(brineSaltFraction)} salt, ${fixedText(strength.salometer, 1)} ° salometer, ` +
-          `${fixedText(strength.baume, 1)} °Bé, ${fixedText(strength['g-per-kg-water'], 1)} g to a kg of water`,
+          `${fixedText(strength.baume, 1)} °Bé, specific gravity ${fixedText(strength['specific-gravity'], 4)}, ` +
+          `${fixedText(strength['g-per-litre-brine'], 1)} g to a litre of brine, ` +
+          `${fixedText(strength['g-per-kg-water'], 1)} g to a kg of water, ` +
+          `${fixedText(strength['lb-per-gallon-brine'], 3)} lb to a US gallon of brine, ` +
+          `${fixedText(strength['lb-per-gallon-water'], 3)} lb to one of water; at 60 °F (15.6 °C).`,
     nitriteLines: nitriteLines(values),
     saltLine:
       values.salt === null
         ? null
-        : `When even: ${percent(values.salt.saltOnMeatFraction)} salt on the meat, ${percent(values.salt.waterPhaseFraction)} on its water.`,
+        : `When even: ${percent(values.salt.saltOnMeatFraction)} salt on the meat, ${percent(values.salt.waterPhaseFraction)} on its water.${activityText(values)}`,
     verdicts: sheetVerdicts(verdicts),
     inject: plannedGrams(values.injectG),
     injectTo: plannedGrams(values.targetMassG),
@@ -138,12 +145,20 @@ export function vatValues(
       time.guidanceDays === null || slice.method === 'inject' || slice.method === 'inject-cover'
         ? null
         : `${time.guidanceDays.low} to ${time.guidanceDays.high}`,
+    times: slice.method === 'inject' || slice.method === 'inject-cover' ? [] : timeLines(time),
     mixedOn: words(slice.mixedOn),
     startedOn: words(slice.startedOn),
     readyFrom: values.readyFrom,
     turnOn: values.turnOn,
     use: slice.use,
   };
+}
+
+/** Estimated from salt alone: a range, never one figure. */
+function activityText({ waterActivity }: BrineValues): string {
+  return waterActivity === null
+    ? ''
+    : ` Water activity, estimated: ${fixedText(waterActivity.low, 3)} to ${fixedText(waterActivity.high, 3, 'up')}.`;
 }
 
 function nitriteLines(values: BrineValues): string[] {

@@ -90,6 +90,7 @@ export function FreezerFields({ findings }: { findings: readonly Finding[] }) {
         kind="length"
         units={['mm', 'cm', 'in']}
         range={rangeIn('mm', 0, 200)}
+        hint="Usual for 25 mm cubes: 15 to 20 min, until firm at the edge, not solid. Common practice, no source."
         findings={findings}
       />
       <ChillField of="freezer" label="Freezer" kind="temperature" units={TEMPS} findings={findings} />

@@ -36,7 +36,9 @@ export function Steps() {
                     Work of a pass: {chillBudgetWorkings.work}{' '}
                     {values.workJ === null ? null : `Here ${fixedText(values.workJ / 1000, 0)} kJ in all.`}
                   </p>
-                  <p>{SOURCES}</p>
+                  <p>
+                    {SOURCES} {chillBudgetWorkings.fat}
+                  </p>
                 </>
               }
             >

@@ -112,6 +112,9 @@ export function tempBlocks(batch: Batch, slice: ChillBudgetSlice, values: ChillB
           { label: 'Firm and out at', unit: 'clock' },
         ],
       ],
+      lines: [
+        'Cubes of 25 mm: 15 to 20 min as a rule, firm at the edge, not solid. Common practice, no source.',
+      ],
     },
   ];
 }

@@ -6,7 +6,7 @@ import { filled, percent, words } from '../batch-sheet/build/filled.ts';
 import { sheetVerdicts } from '../batch-sheet/build/verdicts.ts';
 import type { Filled, SheetVerdict } from '../batch-sheet/sheet-model.ts';
 import { plannedGrams } from '../whole-muscle/planned.ts';
-import { CURING_TIME_NAMES } from '../words/curing-time-names.ts';
+import { timeLines } from '../whole-muscle/time-lines.ts';
 import { DRY_CURE_METHODS } from '../words/dry-cure-names.ts';
 import { FINISH_NAMES, PRODUCT_NAMES } from '../words/whole-muscle-names.ts';
 
@@ -103,10 +103,7 @@ export function bagValues(of: {
     sugar: plannedGrams(plan?.sugarG),
     sugarActual: typed('mass', piece.sugarActual),
     saltInMeat: percent(values?.saltFraction ?? null),
-    times: (values?.time.rules ?? []).map(
-      ({ ruleId, days: each, inRange }) =>
-        `${CURING_TIME_NAMES[ruleId]}: ${fixedText(each, 1, 'up')} days${inRange ? '' : ' (not made for this thickness)'}`,
-    ),
+    times: values ? timeLines(values.time) : [],
     days: days === null ? null : `${days.low} to ${days.high}`,
     readyFrom: values?.readyFrom ?? null,
     readyBy: values?.readyBy ?? null,

@@ -1,5 +1,11 @@
-import type { ChillBudgetFindingId, LotKind, PassKind, TemperRefusal } from '@larderwright/calc/chill-budget';
-import { fixedText, type Rounding, toBase } from '@larderwright/calc/quantities';
+import {
+  type ChillBudgetFindingId,
+  FAT_MELTING_JKGK,
+  type LotKind,
+  type PassKind,
+  type TemperRefusal,
+} from '@larderwright/calc/chill-budget';
+import { fixedText, plainText, type Rounding, toBase } from '@larderwright/calc/quantities';
 import { LOT_KIND_NAMES, PASS_KIND_NAMES } from './chill-budget-names.ts';
 import type { Words } from './wording.ts';
 
@@ -79,6 +85,7 @@ export const chillBudgetWords = {
 /** How each figure is worked out. */
 export const chillBudgetWorkings = {
   endC: 'The heat of every lot and the friction of the passes added up; the temperature at which the whole mix holds just that. Temperatures are never averaged: ice in the meat takes up heat without warming.',
+  fat: `Solid fat takes 2.0 kJ to warm a kilogram by a degree (Choi and Okos 1986); melting takes ${plainText(FAT_MELTING_JKGK / 1000)} kJ more for each degree from 0 to 21 °C, derived from figures for lard (James and James, Meat refrigeration, 2002, table 13.6).`,
   work: 'What a pass would warm thawed meat by, times the heat that warms it one degree.',
   ice: 'Heat the mix has too much of, divided by what a gram of ice takes up: warming to 0 °C, melting, warming to the end.',
   preChill:
