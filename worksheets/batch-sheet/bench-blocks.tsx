@@ -252,7 +252,8 @@ export function FillBlockView({ fill }: { fill: FillBlock }) {
           ? fill.moulds.map((mould) => (
               <span key={mould.id}>
                 {mould.name}: fill <strong>{mould.fill ? <Cell value={mould.fill} /> : '______ g'}</strong>,
-                headspace {mould.headspace ? <Cell value={mould.headspace} /> : '____ mm'} ·{' '}
+                headspace {mould.headspace ? <Cell value={mould.headspace} /> : '____ mm'}
+                {mould.lining ? `, lining: ${mould.lining}` : ''} ·{' '}
               </span>
             ))
           : 'Fill per mould ________ g, headspace ______ mm · '}

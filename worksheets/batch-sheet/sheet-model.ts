@@ -120,7 +120,14 @@ export interface TemperatureLimit {
 }
 
 export interface FillBlock {
-  moulds: readonly { id: string; name: string; fill: Filled | null; headspace: Filled | null }[];
+  moulds: readonly {
+    id: string;
+    name: string;
+    fill: Filled | null;
+    headspace: Filled | null;
+    /** What it is lined with, and the sheet to cut; null: nothing. */
+    lining: string | null;
+  }[];
   density: Filled | null;
   actual: readonly (string | null)[];
 }

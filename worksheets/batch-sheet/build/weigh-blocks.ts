@@ -1,5 +1,7 @@
 import type { Assessment, Batch } from '@larderwright/calc/batch';
+import type { LiningKind, MouldFill } from '@larderwright/calc/mould';
 import { fixedText, formatQuantity } from '@larderwright/calc/quantities';
+import { LINING_NAMES } from '../../words/mould-names.ts';
 import type { CureBlock, FillBlock, PreStart, SaltBlock } from '../sheet-model.ts';
 import { filled, percent, words, worked } from './filled.ts';
 import { sheetVerdicts } from './verdicts.ts';
@@ -59,6 +61,19 @@ export function buildSalt(batch: Batch, { formula }: Assessment): SaltBlock {
   };
 }
 
+/** "fat, sheet 380 × 480 mm, about 242 g"; a thing to weigh is told as weighed. */
+function liningText(kind: LiningKind, fill: MouldFill | undefined): string | null {
+  if (kind === 'none') return null;
+  const sheet = fill?.liningSheetMm;
+  return [
+    LINING_NAMES[kind].toLowerCase(),
+    sheet ? `sheet ${fixedText(sheet.acrossMm, 0, 'up')} × ${fixedText(sheet.alongMm, 0, 'up')} mm` : null,
+    fill?.fatLiningG ? `about ${fixedText(fill.fatLiningG, 0, 'up')} g` : null,
+  ]
+    .filter((part) => part !== null)
+    .join(', ');
+}
+
 export function buildFill(batch: Batch, { mould }: Assessment): FillBlock {
   const fills = new Map(mould.values.moulds.map((each) => [each.id, each]));
   const moulds = batch.mould.moulds.map((each) => {
@@ -71,6 +86,7 @@ export function buildFill(batch: Batch, { mould }: Assessment): FillBlock {
           ? null
           : { text: formatQuantity('mass', grams, { decimals: 0, withUnit: true }), flag: 'W' as const },
       headspace: filled('length', each.headspace, 'mm'),
+      lining: liningText(each.liningKind, fills.get(each.id)),
     };
   });
   const planned = mould.values.moulds.reduce<number | null>(
