@@ -89,7 +89,12 @@ function CureDose({ values, computed }: PieceProps) {
               </p>
             )}
           </>
-        ) : undefined
+        ) : (
+          <p>
+            Nitrite wanted × weight of the meat without skin ÷ strength of the curing salt, to the step of the
+            scale and never over the limit. Derived: mass balance.
+          </p>
+        )
       }
     />
   );
@@ -109,12 +114,10 @@ function PlainSalt({ values }: { values: PieceValues }) {
       value={plan && plan.plainSaltG !== null ? `Weigh ${stepText(plan.plainSaltG)}` : null}
       missing={missing}
       worked={
-        plan && plan.plainSaltG !== null ? (
-          <p>
-            Salt wanted × weight of the meat, less the salt that the curing salt brings. All of a bag goes in,
-            so every dose is a share of the meat. Derived: mass balance.
-          </p>
-        ) : undefined
+        <p>
+          Salt wanted × weight of the meat, less the salt that the curing salt brings. All of a bag goes in,
+          so every dose is a share of the meat. Derived: mass balance.
+        </p>
       }
     />
   );
@@ -153,7 +156,7 @@ function Drying({ values }: { values: PieceValues }) {
         <Answer
           label="Weight at the loss wanted"
           value={gramsText(targetMassG)}
-          worked={<p>Weight without skin × (1 − loss).</p>}
+          worked={<p>Weight without skin × (1 − loss). Derived.</p>}
         >
           {saltAtTargetFraction === null ? null : (
             <p>
@@ -167,7 +170,7 @@ function Drying({ values }: { values: PieceValues }) {
         <Answer
           label="Lost so far"
           value={percentText(lossFraction, 1)}
-          worked={<p>1 − weight now ÷ weight without skin.</p>}
+          worked={<p>1 − weight now ÷ weight without skin. Derived.</p>}
         />
       )}
     </>

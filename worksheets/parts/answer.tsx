@@ -8,7 +8,7 @@ interface AnswerProps {
   /** Why there is no number. */
   missing?: string | undefined;
   /** The formula in words, opened on demand. */
-  worked: ComponentChildren;
+  worked: NonNullable<ComponentChildren>;
   /** What can be done with the number. */
   children?: ComponentChildren;
 }

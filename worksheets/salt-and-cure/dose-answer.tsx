@@ -17,7 +17,7 @@ export function DoseAnswer({ computed, salts }: { computed: CureComputed; salts:
       label="Curing salt for the nitrite wanted"
       value={dose?.dose.ok ? `Weigh ${plainText(dose.dose.doseG)} g` : null}
       missing={useWhyNoDose(computed, salts)}
-      worked={dose ? <DoseWorked dose={dose} computed={computed} /> : undefined}
+      worked={dose ? <DoseWorked dose={dose} computed={computed} /> : <DoseRule />}
     >
       {dose?.dose.ok ? <WriteDose lineId={dose.lineId} doseG={dose.dose.doseG} /> : null}
     </Answer>
@@ -106,10 +106,20 @@ function DoseWorked({ dose, computed }: { dose: LineDose; computed: CureComputed
           No weight is given.
         </p>
       )}
-      <p>
-        FSIS Directive 7620.3 (1995), comminuted products, solved for the weight of the mix. Nitrate is never
-        dosed.
-      </p>
+      <p>{DOSE_SOURCE}</p>
     </>
+  );
+}
+
+const DOSE_SOURCE =
+  'FSIS Directive 7620.3 (1995), comminuted products, solved for the weight of the mix. Nitrate is never dosed.';
+
+/** The rule alone, where nothing can be dosed yet. */
+function DoseRule() {
+  return (
+    <p>
+      Nitrite wanted × the weight your rule counts it on ÷ strength of the curing salt, to the step of the
+      scale and never over the limit. {DOSE_SOURCE}
+    </p>
   );
 }

@@ -56,7 +56,9 @@ function Need({ computed: { cure } }: { computed: CureComputed }) {
             {fixedText(wanted.carriedSaltG, 1)} g, the curing salt among them. The rest is plain salt.{' '}
             {formulaWorkings.plainSalt} Derived: mass balance.
           </p>
-        ) : undefined
+        ) : (
+          <p>{formulaWorkings.plainSalt} Derived: mass balance.</p>
+        )
       }
     >
       {wanted ? <WriteSalt saltG={wanted.plainSaltG} listedG={plainListedG} /> : null}

@@ -39,7 +39,7 @@ export function RuleSetLimits() {
         <div class="worked-body">
           <LimitTable set={set} />
           <p>
-            {set.title}, {set.edition}.
+            {set.title}: {set.sources.map((id) => sourceOf(id).title).join('; ')}; {set.edition}.
           </p>
           {set.references?.map((reference) => (
             <p key={reference.id}>

@@ -62,7 +62,7 @@ export function MuscleLimits({ slice, route }: { slice: MuscleSlice; route: Cure
             />
           )}
           <p>
-            {set.title}, {set.edition}.
+            {set.title}: {set.sources.map((id) => sourceOf(id).title).join('; ')}; {set.edition}.
           </p>
           {set.references?.map((reference) => (
             <p key={reference.id}>
