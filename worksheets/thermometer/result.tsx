@@ -33,6 +33,7 @@ export function Result({ id }: { id: string }) {
                 label={limit ? `Off at the limit, ${limit}` : 'Off at 70 °C (158 °F), no limit being named'}
                 value={offsetText(here.offsetC)}
                 missing="Cannot tell: not read"
+                worked={<p>{thermometerWorkings.offset}</p>}
               />
               <Answer
                 label="Its display must show"
