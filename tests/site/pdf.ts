@@ -1,5 +1,6 @@
 import type { Page } from 'playwright-core';
-import { getDocumentProxy } from 'unpdf';
+import jsQr from 'jsqr';
+import { getDocumentProxy, getResolvedPDFJS } from 'unpdf';
 import { expect } from 'vitest';
 
 const MM_PER_POINT = 25.4 / 72;
@@ -57,6 +58,91 @@ export async function readPdf(bytes: Uint8Array): Promise<PrintedPage[]> {
   }
   await document.loadingTask.destroy();
   return pages;
+}
+
+/** A square code on paper. */
+export interface PrintedCode {
+  /** Page, from 1. */
+  page: number;
+  /** Side of the code without its white margin. */
+  sideMm: number;
+  /** What a camera reads; null where it reads nothing. */
+  text: string | null;
+}
+
+/** A path of more corners than this is a square code: nothing else on a sheet comes near. */
+const CODE_CORNERS = 400;
+/** Pixels a square is drawn with for the reader, and white squares around the code. */
+const PIXELS = 4;
+const MARGIN = 4;
+
+type Corners = { x: number; y: number }[][];
+
+/** Corners of the outlines of a path, as the PDF's own drawing operators give them. */
+function outlinesOf(data: readonly number[]): Corners {
+  const outlines: Corners = [];
+  let at = 0;
+  while (at < data.length) {
+    const [op, x = 0, y = 0] = data.slice(at, at + 3);
+    if (op === 0) outlines.push([{ x, y }]);
+    else if (op === 1) outlines.at(-1)?.push({ x, y });
+    at += op === 4 ? 1 : 3;
+  }
+  return outlines;
+}
+
+/** Even-odd rule: a point inside an odd number of outlines is black. */
+function isBlack(outlines: Corners, x: number, y: number): boolean {
+  let crossings = 0;
+  for (const outline of outlines)
+    for (const [index, from] of outline.entries()) {
+      const to = outline[(index + 1) % outline.length] ?? from;
+      if (from.y > y !== to.y > y && x < from.x) crossings += 1;
+    }
+  return crossings % 2 === 1;
+}
+
+function readCode(outlines: Corners, squares: number): string | null {
+  const width = (squares + 2 * MARGIN) * PIXELS;
+  const image = new Uint8ClampedArray(width * width * 4).fill(255);
+  for (let row = 0; row < squares; row++)
+    for (let column = 0; column < squares; column++) {
+      if (!isBlack(outlines, column + 0.5, row + 0.5)) continue;
+      for (let pixel = 0; pixel < PIXELS * PIXELS; pixel++) {
+        const x = (column + MARGIN) * PIXELS + (pixel % PIXELS);
+        const y = (row + MARGIN) * PIXELS + Math.floor(pixel / PIXELS);
+        image.fill(0, (y * width + x) * 4, (y * width + x) * 4 + 3);
+      }
+    }
+  return jsQr.default(image, width, width)?.data ?? null;
+}
+
+/** Finds the square codes of a PDF in its own drawing, measures them on paper and reads them. */
+export async function printedCodes(bytes: Uint8Array): Promise<PrintedCode[]> {
+  const { OPS } = await getResolvedPDFJS();
+  const document = await getDocumentProxy(bytes.slice());
+  const codes: PrintedCode[] = [];
+  for (let number = 1; number <= document.numPages; number += 1) {
+    const { fnArray, argsArray } = await (await document.getPage(number)).getOperatorList();
+    const scales = [1];
+    for (const [index, op] of fnArray.entries()) {
+      const args: unknown[] = argsArray[index] ?? [];
+      if (op === OPS.save) scales.push(scales.at(-1) ?? 1);
+      else if (op === OPS.restore) scales.pop();
+      else if (op === OPS.transform) scales.push((scales.pop() ?? 1) * Number(args[0]));
+      else if (op === OPS.constructPath) {
+        const [, [path] = []] = args as [number, (ArrayLike<number> | Record<number, number>)[]];
+        const data = Object.values(path ?? {});
+        if (data.length < CODE_CORNERS * 3) continue;
+        const outlines = outlinesOf(data);
+        const squares = Math.max(...outlines.flat().map(({ x }) => x));
+        const sideMm = squares * (scales.at(-1) ?? 1) * MM_PER_POINT;
+        codes.push({ page: number, sideMm, text: readCode(outlines, squares) });
+      }
+    }
+  }
+  await document.loadingTask.destroy();
+  return codes;
 }
 
 /** The smallest type on a page, pt; null on a page without text. */

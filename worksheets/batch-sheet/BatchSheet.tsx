@@ -1,3 +1,4 @@
+import { useMemo } from 'preact/hooks';
 import { ChoiceField } from '../parts/choice-field.tsx';
 import { later } from '../parts/later.tsx';
 import type { SiteLinks } from '../parts/links.ts';
@@ -24,13 +25,23 @@ interface BatchSheetProps {
   links: SiteLinks;
   /** The standing note of the foot, kept once by the site. */
   standing: string;
+  /** Page that finds a record by the code on its sheet. Without it no code is printed. */
+  paperBase?: string;
+  /** What a print of this page is, where it is not the kitchen's own. */
+  mark?: string;
 }
 
 /** Batch sheet: the whole batch judged, and the paper it prints on. */
-export default function BatchSheet({ links, standing }: BatchSheetProps) {
+export default function BatchSheet({ links, standing, paperBase, mark }: BatchSheetProps) {
   const computed = useShared($sheet);
   const [paper, choosePaper] = usePaper();
   const model = computed.state === 'ready' ? computed.value.model : BLANK_SHEET;
+  const { batchId, check } = model.foot;
+  const code = useMemo(() => {
+    if (computed.state !== 'ready' || paperBase === undefined || batchId === null || check === null)
+      return null;
+    return computed.value.drawCode(new URL(paperBase, location.href).href, batchId, check);
+  }, [computed, paperBase, batchId, check]);
   return (
     <WorksheetFrame links={links}>
       <section aria-labelledby="verdicts" class="no-print">
@@ -77,7 +88,7 @@ export default function BatchSheet({ links, standing }: BatchSheetProps) {
             </p>
           </div>
         ) : null}
-        <FittedSheets model={model} paper={paper} standing={standing} />
+        <FittedSheets model={model} paper={paper} standing={standing} code={code} mark={mark} />
       </section>
     </WorksheetFrame>
   );

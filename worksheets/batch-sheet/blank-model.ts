@@ -65,5 +65,6 @@ export const BLANK_SHEET: SheetModel = {
     recordVersion: null,
     printedAt: null,
     batchId: null,
+    check: null,
   },
 };

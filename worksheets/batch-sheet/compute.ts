@@ -22,12 +22,15 @@ import { seasoningWords } from '../words/seasoning.ts';
 import { thermometerWords } from '../words/thermometer.ts';
 import { asPrinted } from './build/as-printed.ts';
 import { buildSheet } from './build/index.ts';
+import { drawCode } from './draw-code.ts';
 import type { SheetModel } from './sheet-model.ts';
 
 export interface SheetComputed {
   readonly assessment: Assessment;
   readonly model: SheetModel;
   readonly composition: CompositionTable;
+  /** Draws the square code of the sheet. */
+  readonly drawCode: typeof drawCode;
 }
 
 const WORDS = [
@@ -45,6 +48,6 @@ export async function loadCompute(): Promise<(batch: Batch) => SheetComputed> {
     const batch = withThermometers(entered, now);
     const assessment = assess(batch, { composition, today: now });
     const onPaper = assess(asPrinted(batch, assessment), { composition, today: now });
-    return { assessment, model: buildSheet(batch, onPaper, now), composition };
+    return { assessment, model: buildSheet(batch, onPaper, now), composition, drawCode };
   };
 }

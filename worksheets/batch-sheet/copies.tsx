@@ -10,6 +10,7 @@ import {
   WarningsBlock,
 } from './bench-blocks.tsx';
 import { CureBlockView } from './cure-block.tsx';
+import type { SheetCode } from './draw-code.ts';
 import {
   CookBlockView,
   CoolBlockView,
@@ -26,6 +27,10 @@ export interface CopyProps {
   model: SheetModel;
   paper: Paper;
   standing: string;
+  /** The square code that leads from paper to record. */
+  code?: SheetCode | null | undefined;
+  /** What this print is, where it is not the kitchen's own. */
+  mark?: string | undefined;
 }
 
 /** Blocks 1–9: what the bench works from. */

@@ -7,6 +7,18 @@ import type { GatheredRow, MaterialRow, Materials, SheetModel } from './sheet-mo
 export const BENCH_STEPS = ['spread', 'gathered', 'card', 'all-on-card'] as const;
 export type BenchStep = (typeof BENCH_STEPS)[number];
 
+/** Each of these with the square code in the foot, then without it: a line of weights is worth more there. */
+const BENCH_TRIES = BENCH_STEPS.flatMap((step) => [
+  { step, hasCode: true },
+  { step, hasCode: false },
+]);
+export const LAST_BENCH_TRY = BENCH_TRIES.length - 1;
+
+/** What is tried at one turn of the fitting, from 0. */
+export function benchTry(turn: number): { step: BenchStep; hasCode: boolean } {
+  return BENCH_TRIES[turn] ?? { step: 'all-on-card', hasCode: false };
+}
+
 /** The record copy: every log; the ruling log only; long notes on a page of their own. */
 export const RECORD_STEPS = ['all-logs', 'ruling-log', 'notes-apart'] as const;
 export type RecordStep = (typeof RECORD_STEPS)[number];

@@ -1,6 +1,6 @@
 import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { BenchCopy, CombinedCopy, type CopyProps, MaterialsCard, NotesCard, RecordCopy } from './copies.tsx';
-import { BENCH_STEPS, fitOnOne, materialsAt, overflows, RECORD_STEPS, recordAt } from './fit.ts';
+import { benchTry, fitOnOne, LAST_BENCH_TRY, materialsAt, overflows, RECORD_STEPS, recordAt } from './fit.ts';
 
 /**
  * The copies of a sheet, each made to fit exactly one page of its paper. The blocks are set, measured, and
@@ -14,7 +14,7 @@ export function FittedSheets(props: CopyProps) {
   const [tried, setTried] = useState(untried);
   const now = tried.of === model && tried.paper === paper ? tried : untried;
 
-  const benchStep = BENCH_STEPS[now.bench] ?? 'all-on-card';
+  const { step: benchStep, hasCode } = benchTry(now.bench);
   const recordStep = RECORD_STEPS[now.record] ?? 'notes-apart';
   const bench = { ...model, materials: materialsAt(benchStep, model.materials) };
   const record = recordAt(recordStep, model);
@@ -24,7 +24,7 @@ export function FittedSheets(props: CopyProps) {
     const benchPage = page('bench copy');
     const recordPage = page('record copy');
     if (now.combined || !benchPage || !recordPage) return;
-    const tighterBench = overflows(benchPage) && now.bench < BENCH_STEPS.length - 1;
+    const tighterBench = overflows(benchPage) && now.bench < LAST_BENCH_TRY;
     const tighterRecord = overflows(recordPage) && now.record < RECORD_STEPS.length - 1;
     if (tighterBench || tighterRecord) {
       setTried({
@@ -43,7 +43,7 @@ export function FittedSheets(props: CopyProps) {
         <CombinedCopy {...props} model={bench} />
       ) : (
         <>
-          <BenchCopy {...props} model={bench} />
+          <BenchCopy {...props} model={bench} code={hasCode ? props.code : null} />
           {bench.materials.onCard.length > 0 ? <MaterialsCard {...props} model={bench} /> : null}
           <RecordCopy {...props} model={record} />
           {recordStep === 'notes-apart' ? <NotesCard {...props} /> : null}

@@ -210,4 +210,6 @@ export interface SheetFoot {
   recordVersion: number | null;
   printedAt: string | null;
   batchId: string | null;
+  /** Checksum of the record as it goes to paper. */
+  check: string | null;
 }

@@ -1,4 +1,5 @@
 import type { ComponentChildren } from 'preact';
+import type { SheetCode } from './draw-code.ts';
 import type { SheetModel } from './sheet-model.ts';
 
 export type Paper = 'a4' | 'letter';
@@ -12,12 +13,14 @@ interface SheetPageProps {
   rules?: readonly ('bench' | 'record')[];
   /** The standing note every sheet carries. */
   standing: string;
+  code?: SheetCode | null | undefined;
+  mark?: string | undefined;
   children: ComponentChildren;
 }
 
 /** One sheet of paper: title strip, stops in words, blocks, foot. */
 export function SheetPage(props: SheetPageProps) {
-  const { model, paper, copy, rules = ['bench', 'record'], standing, children } = props;
+  const { model, paper, copy, rules = ['bench', 'record'], standing, code, mark, children } = props;
   const { foot } = model;
   const ruleSets = rules.flatMap((kind) => foot.ruleSets[kind]);
   return (
@@ -26,6 +29,7 @@ export function SheetPage(props: SheetPageProps) {
         <header class="sheet-head">
           <h2>Batch sheet: {copy}</h2>
           {model.demo ? <p class="sheet-demo">DEMO, invented: not a real batch</p> : null}
+          {mark ? <p class="sheet-demo">{mark}</p> : null}
           <p class="sheet-no">{model.header.batchNo ?? 'Batch no. ____________'} · page 1 of 1</p>
         </header>
         {model.stops.length > 0 ? (
@@ -38,14 +42,26 @@ export function SheetPage(props: SheetPageProps) {
           </ul>
         ) : null}
         {children}
-        <footer class="sheet-foot" data-block={17}>
+        <footer class="sheet-foot" data-block={17} data-code={code ? 'yes' : undefined}>
           <p>
             <strong>{standing}</strong>
           </p>
+          {code ? (
+            <svg
+              class="sheet-code"
+              viewBox={`0 0 ${code.squares} ${code.squares}`}
+              shape-rendering="crispEdges"
+              role="img"
+              aria-label="Square code: finds the record of this sheet"
+            >
+              <path d={code.path} />
+            </svg>
+          ) : null}
           <p>
             {ruleSets.length > 0 ? `${ruleSets.join(' · ')} · ` : 'Rule set: none chosen · '}
             {foot.calcVersion === null ? '' : `calc ${foot.calcVersion} · record ${foot.recordVersion}`}
             {foot.batchId ? ` · ${foot.batchId}` : ''}
+            {foot.check ? ` · check ${foot.check}` : ''}
             {foot.printedAt ? ` · printed ${foot.printedAt}` : ''} · E entered, D default, W worked out · keep
             12 months past the product’s life
           </p>

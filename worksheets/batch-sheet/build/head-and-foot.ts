@@ -1,4 +1,5 @@
 import { type Assessment, BATCH_SCHEMA, type Batch, type RuleSetUsed } from '@larderwright/calc/batch';
+import { recordChecksum } from '@larderwright/calc/exchange';
 import { familyOf } from '@larderwright/calc/formula';
 import type { Allergen } from '@larderwright/calc/ingredients';
 import type { SheetFoot, SheetHeader, SheetWarnings } from '../sheet-model.ts';
@@ -66,5 +67,6 @@ export function buildFoot(
     recordVersion: BATCH_SCHEMA,
     printedAt,
     batchId: batch.id === 'empty' ? null : batch.id,
+    check: batch.id === 'empty' ? null : recordChecksum(batch),
   };
 }

@@ -1,0 +1,32 @@
+import type { ComponentType } from 'preact';
+import { useEffect, useState } from 'preact/hooks';
+
+/** Addresses the site hands down. */
+export interface DeskLinks {
+  /** Page that opens a share link. */
+  copy: string;
+  /** Published JSON Schema of a file of batches. */
+  schema: string;
+  /** Where a batch on the bench is looked at. */
+  sheet: string;
+}
+
+/** Batches out of this device and into it. The parts are fetched once the page stands. */
+export default function RecordsDesk({ links }: { links: DeskLinks }) {
+  const [Parts, setParts] = useState<{ Desk: ComponentType<{ links: DeskLinks }> } | null>(null);
+  const [failure, setFailure] = useState('');
+  useEffect(() => {
+    import('./desk.tsx').then(setParts, (error) => setFailure(String(error)));
+  }, []);
+  return (
+    <div class="worksheet" data-desk={Parts ? 'open' : 'waking'}>
+      {Parts ? (
+        <Parts.Desk links={links} />
+      ) : (
+        <p class="not-yet" role="status">
+          {failure ? `This page could not be fetched whole (${failure}). Load it again.` : 'Opening …'}
+        </p>
+      )}
+    </div>
+  );
+}

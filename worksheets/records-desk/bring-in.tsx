@@ -1,0 +1,114 @@
+import { useId, useState } from 'preact/hooks';
+import { newId } from '../state/clock.ts';
+import { addRecords, putOnBench } from '../state/storage.ts';
+import { fileProblemWords, MOST_FILE_WORDS } from '../words/records.ts';
+import { compareIncoming, type Incoming, takenBatches } from './incoming.ts';
+import { IncomingTable } from './incoming-table.tsx';
+import { readFile } from './read-file.ts';
+import type { Shelf } from './shelf.ts';
+
+interface BringInProps {
+  shelf: Shelf;
+  /** Where a batch on the bench is looked at. */
+  sheet: string;
+  onTaken: () => Promise<void>;
+}
+
+type Stage =
+  | { at: 'waiting' }
+  | { at: 'reading'; done: number; all: number }
+  | { at: 'refused'; words: string }
+  | { at: 'shown'; name: string; incoming: readonly Incoming[] }
+  | { at: 'taken'; words: string; ids: readonly string[] };
+
+/** Batches out of a file: shown first, taken in when the person says so. */
+export function BringIn({ shelf, sheet, onTaken }: BringInProps) {
+  const id = useId();
+  const [stage, setStage] = useState<Stage>({ at: 'waiting' });
+
+  const open = async (file: File | undefined) => {
+    if (!file) return;
+    setStage({ at: 'reading', done: 0, all: 0 });
+    try {
+      const read = await readFile(file, (done, all) => setStage({ at: 'reading', done, all }));
+      if (!read.ok) setStage({ at: 'refused', words: `${file.name}: ${fileProblemWords(read)}` });
+      else setStage({ at: 'shown', name: file.name, incoming: compareIncoming(read.records, shelf.raw) });
+    } catch {
+      setStage({ at: 'refused', words: `${file.name} could not be read from this device.` });
+    }
+  };
+  const take = async (incoming: readonly Incoming[]) => {
+    const batches = takenBatches(incoming, newId);
+    const left = incoming.length - batches.length;
+    try {
+      await addRecords(batches);
+    } catch (error) {
+      const detail = error instanceof Error ? error.message : String(error);
+      setStage({ at: 'refused', words: `This device did not take them (${detail}). Nothing was changed.` });
+      return;
+    }
+    await onTaken();
+    setStage({
+      at: 'taken',
+      ids: batches.map((batch) => batch.id),
+      words: `${batches.length} taken in${left > 0 ? `, ${left} left out` : ''}. What was on this device is as it was.`,
+    });
+  };
+  const goTo = async (batchId: string) => {
+    await putOnBench(batchId);
+    location.assign(sheet);
+  };
+
+  return (
+    <>
+      <div class="field">
+        <label class="field-label" for={id}>
+          A file of batches, saved on this page or another device
+        </label>
+        <input
+          id={id}
+          class="desk-file"
+          type="file"
+          accept=".json,application/json"
+          onChange={(event) => {
+            void open(event.currentTarget.files?.[0]);
+            // The same file may be chosen again after it was mended.
+            event.currentTarget.value = '';
+          }}
+        />
+        <p class="field-hint">At most {MOST_FILE_WORDS}. Nothing is taken in before you have seen it.</p>
+      </div>
+      <div aria-live="polite">
+        {stage.at === 'reading' ? (
+          <p class="not-yet">
+            Reading the file …{stage.all > 0 ? ` ${stage.done} of ${stage.all} batches` : ''}
+          </p>
+        ) : null}
+        {stage.at === 'refused' ? <p class="field-problem">{stage.words}</p> : null}
+        {stage.at === 'taken' ? (
+          <>
+            <p>
+              <strong>{stage.words}</strong>
+            </p>
+            {stage.ids.length === 1 ? (
+              <p class="buttons">
+                <button type="button" onClick={() => void goTo(stage.ids[0] ?? '')}>
+                  Lay it on the bench
+                </button>
+              </p>
+            ) : null}
+          </>
+        ) : null}
+      </div>
+      {stage.at === 'shown' ? (
+        <IncomingTable
+          name={stage.name}
+          incoming={stage.incoming}
+          onChange={(incoming) => setStage({ ...stage, incoming })}
+          onTake={() => void take(stage.incoming)}
+          onLeave={() => setStage({ at: 'waiting' })}
+        />
+      ) : null}
+    </>
+  );
+}

@@ -1,0 +1,103 @@
+import { type DecimalMark, safeFileName, writeBatchFile } from '@larderwright/calc/exchange';
+import { useId, useState } from 'preact/hooks';
+import { nowIso } from '../state/clock.ts';
+import type { DeskLinks } from './RecordsDesk.tsx';
+import { saveFile } from './save-file.ts';
+import { ShareLink } from './share-link.tsx';
+import { batchTitle, type Shelf } from './shelf.ts';
+import { TableFiles } from './table-files.tsx';
+
+interface HandOnProps {
+  shelf: Shelf;
+  /** Id of the batch on the bench. */
+  onBench: string | null;
+  links: DeskLinks;
+}
+
+/** A comma where this device writes one. */
+function decimalHere(): DecimalMark {
+  return Intl.NumberFormat().format(1.5).includes(',') ? 'comma' : 'point';
+}
+
+/** One batch, or all of them, as files; one batch as a link. */
+export function HandOn({ shelf, onBench, links }: HandOnProps) {
+  const id = useId();
+  const [chosen, setChosen] = useState('');
+  const [mark, setMark] = useState<DecimalMark>(decimalHere);
+  const [said, setSaid] = useState('');
+  const { batches, unreadable } = shelf;
+  const batch =
+    batches.find((each) => each.id === chosen) ?? batches.find((each) => each.id === onBench) ?? batches[0];
+  if (!batch) return <p class="say">No batch lies on this device yet. Begin one, or bring one in below.</p>;
+
+  const written = (which: typeof batches) =>
+    writeBatchFile(which, { schemaAddress: new URL(links.schema, location.href).href, at: nowIso() });
+  const save = (name: string, text: string, type: string) => {
+    saveFile(name, text, type);
+    setSaid(`${name} was handed to your browser to save.`);
+  };
+  const names = [batch.product.batchNo, batch.product.name];
+  return (
+    <>
+      <div class="field desk-batch">
+        <label class="field-label" for={id}>
+          Batch
+        </label>
+        <select
+          id={id}
+          class="field-choice"
+          value={batch.id}
+          onChange={(event) => {
+            setChosen(event.currentTarget.value);
+            setSaid('');
+          }}
+        >
+          {batches.map((each) => (
+            <option key={each.id} value={each.id}>
+              {batchTitle(each)}
+              {each.id === onBench ? ' (on the bench)' : ''}
+            </option>
+          ))}
+        </select>
+      </div>
+
+      <h3>As a file, to keep or to open here again</h3>
+      <p class="say">
+        The whole record, names and signatures with it. Keep such files off this device: they are the backup.
+      </p>
+      <p class="buttons">
+        <button
+          type="button"
+          class="button-main"
+          onClick={() =>
+            save(safeFileName([...names, 'batch'], 'json'), written([batch]), 'application/json')
+          }
+        >
+          Save this batch
+        </button>
+        <button
+          type="button"
+          onClick={() =>
+            save(
+              safeFileName([nowIso().slice(0, 10), 'all-batches'], 'json'),
+              written(batches),
+              'application/json',
+            )
+          }
+        >
+          Save all {batches.length} batches
+        </button>
+      </p>
+      {unreadable > 0 ? (
+        <p class="field-problem">
+          {unreadable} {unreadable === 1 ? 'record' : 'records'} on this device cannot be read and{' '}
+          {unreadable === 1 ? 'is' : 'are'} not in the file.
+        </p>
+      ) : null}
+
+      <TableFiles batch={batch} names={names} mark={mark} onMark={setMark} onSave={save} />
+      <ShareLink key={batch.id} batch={batch} copy={links.copy} />
+      <p role="status">{said}</p>
+    </>
+  );
+}
