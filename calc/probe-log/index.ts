@@ -2,6 +2,7 @@ export { type CheckedLog, checkLog } from './check-log.ts';
 export { type CheckedReading, type Doubt, LATE_ENTRY_MIN, type ReadingState } from './checked-reading.ts';
 export { CORE_BOUNDS } from './doubts.ts';
 export { hottestMediumC } from './hottest-medium.ts';
+export { type LookedColumn, lookAtPaste, type PasteLook } from './paste/look.ts';
 export { parseProbeLog } from './paste/parse-probe-log.ts';
 export type {
   PastedLog,

@@ -1,5 +1,5 @@
-import type { Page } from 'playwright-core';
 import jsQr from 'jsqr';
+import type { Page } from 'playwright-core';
 import { getDocumentProxy, getResolvedPDFJS } from 'unpdf';
 import { expect } from 'vitest';
 
@@ -114,7 +114,7 @@ function readCode(outlines: Corners, squares: number): string | null {
         image.fill(0, (y * width + x) * 4, (y * width + x) * 4 + 3);
       }
     }
-  return jsQr.default(image, width, width)?.data ?? null;
+  return jsQr(image, width, width)?.data ?? null;
 }
 
 /** Finds the square codes of a PDF in its own drawing, measures them on paper and reads them. */

@@ -1,4 +1,4 @@
-import type { PastedLog, PasteIssue } from '@larderwright/calc/probe-log';
+import type { PastedLog, PasteLook } from '@larderwright/calc/probe-log';
 import type { ProbeReading } from '@larderwright/calc/process';
 import { useEffect, useId, useState } from 'preact/hooks';
 import { benchNow, benchZone } from '../state/bench-clock.ts';
@@ -6,12 +6,13 @@ import { newId } from '../state/clock.ts';
 import { $life } from '../state/store.ts';
 import { useShared } from '../state/use-shared.ts';
 import { pasteIssueWords } from '../words/paste.ts';
+import { ColumnMap } from './column-map.tsx';
 import { addReadings } from './edits.ts';
 import { ImportPreview } from './import-preview.tsx';
+import type { PasteRead } from './paste-job.ts';
 import { PasteQuestions } from './paste-questions.tsx';
-import { coreColumns, NO_ANSWERS, type PasteAnswers, pasteOptions } from './read-paste.ts';
-
-type Parser = typeof import('@larderwright/calc/probe-log');
+import { readBeside } from './read-beside.ts';
+import { NO_ANSWERS, type PasteAnswers, pasteOptions } from './read-paste.ts';
 
 /** A big paste is read once the hand has stopped. */
 const READ_AFTER_MS = 250;
@@ -27,12 +28,6 @@ interface Held {
   fromFile: boolean;
 }
 
-interface Read {
-  log: PastedLog | null;
-  issue: PasteIssue | null;
-  columns: readonly { index: number; heading: string }[];
-}
-
 interface ImportLogProps {
   logId: string;
   logName: string;
@@ -46,20 +41,26 @@ export function ImportLog({ logId, logName }: ImportLogProps) {
   const [held, setHeld] = useState<Held | null>(null);
   const [problem, setProblem] = useState('');
   const [answers, setAnswers] = useState<PasteAnswers>(NO_ANSWERS);
-  const [read, setRead] = useState<Read | null>(null);
+  const [read, setRead] = useState<PasteRead | null>(null);
+  /** Kept while the log is read again, so that the choice just made does not vanish. */
+  const [look, setLook] = useState<PasteLook | null>(null);
   const [said, setSaid] = useState('');
 
   const source = held?.text ?? text;
   useEffect(() => {
     setRead(null);
     if (source.trim() === '') return;
-    let stale = false;
+    const leaving = new AbortController();
     const timer = setTimeout(async () => {
-      const parser = await import('@larderwright/calc/probe-log');
-      if (!stale) setRead(readWith(parser, source, answers));
+      const job = { text: source, options: pasteOptions(answers, benchZone(), Date.now()) };
+      const done = await readBeside(job, leaving.signal);
+      if (!leaving.signal.aborted) {
+        setRead(done);
+        setLook(done.look);
+      }
     }, READ_AFTER_MS);
     return () => {
-      stale = true;
+      leaving.abort();
       clearTimeout(timer);
     };
   }, [source, answers]);
@@ -69,6 +70,7 @@ export function ImportLog({ logId, logName }: ImportLogProps) {
     setHeld(null);
     setProblem('');
     setAnswers(NO_ANSWERS);
+    setLook(null);
   };
   const load = async (chosen: File | undefined) => {
     if (!chosen) return;
@@ -163,10 +165,12 @@ export function ImportLog({ logId, logName }: ImportLogProps) {
           answers={answers}
           asked={read?.issue?.code ?? null}
           times={read?.log?.times ?? null}
-          columns={read?.columns ?? []}
           onAnswer={(part) => setAnswers({ ...answers, ...part })}
         />
       )}
+      {source.trim() !== '' && look && look.columns.length > 1 ? (
+        <ColumnMap look={look} answers={answers} onAnswer={(part) => setAnswers({ ...answers, ...part })} />
+      ) : null}
       <div aria-live="polite">
         {source.trim() !== '' && read === null ? <p class="not-yet">Reading the log …</p> : null}
         {read?.issue ? <p class="field-problem">{pasteIssueWords(read.issue)}</p> : null}
@@ -175,14 +179,4 @@ export function ImportLog({ logId, logName }: ImportLogProps) {
       </div>
     </details>
   );
-}
-
-function readWith({ parseProbeLog }: Parser, text: string, answers: PasteAnswers): Read {
-  const options = pasteOptions(answers, benchZone(), Date.now());
-  const result = parseProbeLog(text, options);
-  const several = answers.column !== '' || (!result.ok && result.issue.code === 'which-column');
-  const columns = several ? coreColumns(parseProbeLog, text, options) : [];
-  return result.ok
-    ? { log: result.value, issue: null, columns }
-    : { log: null, issue: result.issue, columns };
 }

@@ -1,11 +1,10 @@
 import type { PastedLog } from '@larderwright/calc/probe-log';
 import { dayWords, durationWords, wallOf } from '../parts/clock-text.ts';
-import { pasteWarningWords } from '../words/paste.ts';
+import { PasteRemarks } from './paste-remarks.tsx';
 import { pasteSpan } from './read-paste.ts';
 
-/** Rows shown from either end, and warnings shown before the rest is counted. */
+/** Rows shown from either end. */
 const ENDS = 3;
-const MOST_WARNINGS = 20;
 
 const TIMES: Record<PastedLog['times'], string> = {
   stamp: 'dates and times as they stand there',
@@ -62,14 +61,7 @@ export function ImportPreview({ log, logName, onTake }: ImportPreviewProps) {
           ))}
         </tbody>
       </table>
-      {warnings.length > 0 ? (
-        <ul class="import-warnings">
-          {warnings.slice(0, MOST_WARNINGS).map((warning) => (
-            <li key={`${warning.code} ${warning.line} ${warning.found}`}>{pasteWarningWords(warning)}</li>
-          ))}
-          {warnings.length > MOST_WARNINGS ? <li>and {warnings.length - MOST_WARNINGS} more.</li> : null}
-        </ul>
-      ) : null}
+      <PasteRemarks warnings={warnings} />
       <p class="buttons">
         <button type="button" class="press-first" onClick={() => onTake(log)}>
           Take these {readings.length} readings into {logName}

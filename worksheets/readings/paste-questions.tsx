@@ -9,12 +9,11 @@ interface PasteQuestionsProps {
   /** What the log could not be read for. */
   asked: PasteIssueCode | null;
   times: PastedLog['times'] | null;
-  columns: readonly { index: number; heading: string }[];
   onAnswer: (part: Partial<PasteAnswers>) => void;
 }
 
 /** What a log does not say of itself. A question stays once it was asked or answered. */
-export function PasteQuestions({ answers, asked, times, columns, onAnswer }: PasteQuestionsProps) {
+export function PasteQuestions({ answers, asked, times, onAnswer }: PasteQuestionsProps) {
   const dayId = useId();
   const elapsed = answers.times === 'elapsed' || times === 'elapsed' || asked === 'start-needed';
   return (
@@ -84,15 +83,6 @@ export function PasteQuestions({ answers, asked, times, columns, onAnswer }: Pas
             { value: 'month-day', label: 'the month comes first (April 3)' },
           ]}
           onChoose={(order) => onAnswer({ dateOrder: order as PasteAnswers['dateOrder'] })}
-        />
-      ) : null}
-      {columns.length > 0 ? (
-        <ChoiceField
-          label="Column of the core"
-          value={answers.column}
-          empty="Not chosen"
-          choices={columns.map(({ index, heading }) => ({ value: String(index), label: heading }))}
-          onChoose={(column) => onAnswer({ column })}
         />
       ) : null}
     </div>

@@ -1,4 +1,4 @@
-import type { PastedLog, PasteOptions, parseProbeLog } from '@larderwright/calc/probe-log';
+import type { PastedLog, PasteOptions } from '@larderwright/calc/probe-log';
 import { offsetAt } from '../parts/clock-text.ts';
 
 /** What a person says about a log that the log does not say itself. Blank: not said. */
@@ -11,8 +11,12 @@ export interface PasteAnswers {
   elapsedUnit: '' | 's' | 'min' | 'h';
   startsAt: string | null;
   dateOrder: '' | 'day-month' | 'month-day';
-  /** Column of the core, from 0, as text. */
+  /** Columns from 0, as text. */
   column: string;
+  timeColumn: string;
+  /** `none`: no column holds a date. */
+  dateColumn: string;
+  separator: '' | NonNullable<PasteOptions['separator']>;
 }
 
 export const NO_ANSWERS: PasteAnswers = {
@@ -23,13 +27,12 @@ export const NO_ANSWERS: PasteAnswers = {
   startsAt: null,
   dateOrder: '',
   column: '',
+  timeColumn: '',
+  dateColumn: '',
+  separator: '',
 };
 
 const MINUTE_MS = 60_000;
-/** Lines enough to see how a log is built. */
-const HEAD_LINES = 60;
-/** Columns tried when several hold temperatures. */
-const MOST_COLUMNS = 24;
 
 function offsetText(offsetMin: number): string {
   const ahead = Math.abs(offsetMin);
@@ -45,7 +48,9 @@ function offsetText(offsetMin: number): string {
 export function pasteOptions(answers: PasteAnswers, zone: string, nowMs: number): PasteOptions {
   const noonMs = Date.parse(`${answers.day}T12:00:00Z`);
   const offsetMin = offsetAt(Number.isFinite(noonMs) ? noonMs : nowMs, zone);
-  const column = Number(answers.column);
+  const chosen = (text: string) => (/^\d+$/.test(text) ? Number(text) : null);
+  const core = chosen(answers.column);
+  const time = chosen(answers.timeColumn);
   return {
     unit: answers.unit || null,
     startsOn: answers.day || null,
@@ -54,35 +59,11 @@ export function pasteOptions(answers: PasteAnswers, zone: string, nowMs: number)
     ...(answers.times ? { times: answers.times } : {}),
     ...(answers.elapsedUnit ? { elapsedUnit: answers.elapsedUnit } : {}),
     ...(answers.dateOrder ? { dateOrder: answers.dateOrder } : {}),
-    ...(answers.column !== '' && Number.isInteger(column) ? { temperatureColumn: column } : {}),
+    ...(core === null ? {} : { temperatureColumn: core }),
+    ...(time === null ? {} : { timeColumn: time }),
+    ...(answers.dateColumn === '' ? {} : { dateColumn: chosen(answers.dateColumn) }),
+    ...(answers.separator ? { separator: answers.separator } : {}),
   };
-}
-
-/** Columns that can be read as the core, with their headings, for a person to choose from. */
-export function coreColumns(
-  parse: typeof parseProbeLog,
-  text: string,
-  options: PasteOptions,
-): { index: number; heading: string }[] {
-  const head = text
-    .slice(0, 20_000)
-    .split(/\r\n|\r|\n/, HEAD_LINES)
-    .join('\n');
-  // A day and a start are put in here so that only the column is left to decide.
-  const settled = {
-    startsOn: options.startsOn ?? '2000-01-01',
-    startsAt: options.startsAt ?? '2000-01-01T00:00:00Z',
-    dateOrder: options.dateOrder ?? 'day-month',
-  } as const;
-  const columns: { index: number; heading: string }[] = [];
-  for (let index = 0; index < MOST_COLUMNS; index++) {
-    const choice = { ...options, ...settled, temperatureColumn: index };
-    const named = parse(head, { ...choice, unit: null });
-    const read = named.ok ? named : parse(head, { ...choice, unit: 'C' });
-    if (read.ok && read.value.temperatureColumn === index)
-      columns.push({ index, heading: read.value.heading || `column ${index + 1}` });
-  }
-  return columns;
 }
 
 /** First and last moment and temperatures of a log that was read. */

@@ -33,7 +33,7 @@ function isFigure(cell: string): boolean {
   return parseQuantity('temperature', cell, 'C').ok;
 }
 
-interface Column {
+export interface Column {
   readonly index: number;
   readonly heading: string;
   readonly cells: readonly string[];
@@ -55,7 +55,10 @@ function isTime(kind: 'stamp' | 'clock' | 'date') {
 }
 
 /** Lines that carry a time or a figure are readings; the ones before the first of them are headings. */
-function sampleOf(lines: readonly string[], separator: Separator): { columns: Column[]; firstLine: number } {
+export function sampleOf(
+  lines: readonly string[],
+  separator: Separator,
+): { columns: Column[]; firstLine: number } {
   const rows = lines.slice(0, SAMPLE_LINES).map((line) => cellsOf(line, separator));
   const isData = (row: string[]) =>
     row.some((cell) => timeCell(cell, null) !== null && timeCell(cell, null)?.kind !== 'date') ||
@@ -81,7 +84,30 @@ interface Times {
   readonly date: Column | null;
 }
 
+/** The date that stands beside a clock: the one a person chose, none if they said so, else the first. */
+function dateBeside(columns: readonly Column[], { dateColumn }: PasteOptions): Column | null {
+  if (dateColumn === undefined) return columns.find((column) => mostly(column, isTime('date'))) ?? null;
+  return columns.find((column) => column.index === dateColumn) ?? null;
+}
+
+/** Times out of the column a person chose, read as what most of its cells are. */
+function chosenTimes(columns: readonly Column[], time: Column, options: PasteOptions): Times | null {
+  if (mostly(time, isTime('stamp'))) return { times: 'stamp', time, date: null };
+  const isDuration = mostly(time, (cell) => durationMinutes(cell) !== null);
+  const elapsed =
+    options.times === 'elapsed' ||
+    (options.times === undefined && /elapsed|duration|since/i.test(time.heading));
+  if (isDuration && elapsed) return { times: 'elapsed', time, date: null };
+  if (mostly(time, isTime('clock'))) {
+    const date = dateBeside(columns, options);
+    return { times: date ? 'stamp' : 'clock', time, date };
+  }
+  return mostly(time, isFigure) ? { times: 'elapsed', time, date: null } : null;
+}
+
 function findTimes(columns: readonly Column[], options: PasteOptions): Times | null {
+  const chosen = columns.find((column) => column.index === options.timeColumn);
+  if (chosen) return chosenTimes(columns, chosen, options);
   const stamp = columns.find((column) => mostly(column, isTime('stamp')));
   if (stamp) return { times: 'stamp', time: stamp, date: null };
   const duration = columns.find((column) => mostly(column, (cell) => durationMinutes(cell) !== null));
@@ -91,7 +117,7 @@ function findTimes(columns: readonly Column[], options: PasteOptions): Times | n
   if (duration && elapsedClock) return { times: 'elapsed', time: duration, date: null };
   const clock = columns.find((column) => mostly(column, isTime('clock')));
   if (clock) {
-    const date = columns.find((column) => mostly(column, isTime('date'))) ?? null;
+    const date = dateBeside(columns, options);
     return { times: date ? 'stamp' : 'clock', time: clock, date };
   }
   const numbers = columns.filter((column) => mostly(column, isFigure));
@@ -150,7 +176,7 @@ function temperatureOf(
 export function findLayout(lines: readonly string[], options: PasteOptions): Found {
   let issue: PasteIssue = { code: 'no-times', found: [] };
   const final: readonly PasteIssue['code'][] = ['which-column', 'decimal-comma-in-commas'];
-  for (const separator of SEPARATORS) {
+  for (const separator of options.separator ? [options.separator] : SEPARATORS) {
     const { columns, firstLine } = sampleOf(lines, separator);
     const times = findTimes(columns, options);
     if (!times) continue;

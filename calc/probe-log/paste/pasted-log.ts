@@ -1,4 +1,5 @@
 import type { Entry } from '../../quantities/index.ts';
+import type { Separator } from './cells.ts';
 
 /** Longest paste that is read, characters. A logger writing every second for a day is half of it. */
 export const MAX_PASTE = 4_000_000;
@@ -24,6 +25,12 @@ export interface PasteOptions {
   readonly dateOrder?: 'day-month' | 'month-day';
   /** Which column holds the core, from 0, where the paste has several. */
   readonly temperatureColumn?: number;
+  /** Which column holds the time, or date and time. */
+  readonly timeColumn?: number;
+  /** Which column holds the date beside a clock; null: none does. */
+  readonly dateColumn?: number | null;
+  /** What parts the columns, where the paste can be read in two ways. */
+  readonly separator?: Separator;
 }
 
 export interface PastedReading {

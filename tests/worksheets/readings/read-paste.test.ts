@@ -1,6 +1,6 @@
-import { parseProbeLog } from '@larderwright/calc/probe-log';
+import { lookAtPaste, parseProbeLog } from '@larderwright/calc/probe-log';
 import { describe, expect, it } from 'vitest';
-import { coreColumns, NO_ANSWERS, pasteOptions, pasteSpan } from '../../../worksheets/readings/read-paste.ts';
+import { NO_ANSWERS, pasteOptions, pasteSpan } from '../../../worksheets/readings/read-paste.ts';
 import { pasteIssueWords, pasteWarningWords } from '../../../worksheets/words/paste.ts';
 
 const NOW = Date.parse('2026-01-15T12:00:00Z');
@@ -23,18 +23,48 @@ describe('pasteOptions', () => {
   });
 });
 
-describe('coreColumns', () => {
+describe('the columns of a log', () => {
   const text = 'Time,Core °C,Bath °C\n10:00,20.5,75.1\n10:10,30.2,75.0\n10:20,40.8,75.2';
 
-  it('names each column that can be the core', () => {
+  it('are shown with their first cells where the core is not plain', () => {
     const options = pasteOptions(NO_ANSWERS, 'UTC', NOW);
     const asked = parseProbeLog(text, options);
     expect(asked.ok ? null : asked.issue.code).toBe('which-column');
-    const columns = coreColumns(parseProbeLog, text, options);
-    expect(columns).toEqual([
-      { index: 1, heading: 'Core °C' },
-      { index: 2, heading: 'Bath °C' },
+    const look = lookAtPaste(text, options);
+    expect(look).toMatchObject({ separator: ',', core: null });
+    expect(look.columns.map(({ heading, cells }) => [heading, cells[0]])).toEqual([
+      ['Time', '10:00'],
+      ['Core °C', '20.5'],
+      ['Bath °C', '75.1'],
     ]);
+  });
+
+  it('are read as a person says, in any order and with any parting', () => {
+    const mixed = 'a;b;c;d\n71,5;7;03.04.2026;10:00\n71,9;8;03.04.2026;10:10\n72,0;9;03.04.2026;10:20';
+    const answers = { ...NO_ANSWERS, unit: 'C', column: '0', timeColumn: '3', dateColumn: '2' } as const;
+    const read = parseProbeLog(mixed, pasteOptions(answers, 'UTC', NOW));
+    expect(read.ok && read.value.readings.map((row) => [row.at, row.temperature.text])).toEqual([
+      ['2026-04-03T10:00:00+00:00', '71,5'],
+      ['2026-04-03T10:10:00+00:00', '71,9'],
+      ['2026-04-03T10:20:00+00:00', '72,0'],
+    ]);
+    const undated = parseProbeLog(mixed, pasteOptions({ ...answers, dateColumn: 'none' }, 'UTC', NOW));
+    expect(undated.ok ? null : undated.issue.code).toBe('day-needed');
+    const elapsed = parseProbeLog(
+      mixed,
+      pasteOptions({ ...answers, timeColumn: '1', startsAt: '2026-04-03T10:00:00Z' }, 'UTC', NOW),
+    );
+    expect(elapsed.ok && elapsed.value.readings[0]?.at).toBe('2026-04-03T10:07:00Z');
+  });
+
+  it('are parted as a person says', () => {
+    const text = '10:00,5;71\n10:01,5;72\n10:02,5;73';
+    const read = (separator: ';' | ',') =>
+      lookAtPaste(text, pasteOptions({ ...NO_ANSWERS, separator }, 'UTC', NOW)).columns.map(
+        ({ cells }) => cells[0],
+      );
+    expect(read(';')).toEqual(['10:00,5', '71']);
+    expect(read(',')).toEqual(['10:00', '5;71']);
   });
 
   it('gives a column that reads what it names', () => {

@@ -1,0 +1,103 @@
+import type { PasteLook } from '@larderwright/calc/probe-log';
+import { ChoiceField } from '../parts/choice-field.tsx';
+import type { PasteAnswers } from './read-paste.ts';
+
+const SEPARATORS: readonly { value: PasteLook['separator']; label: string }[] = [
+  { value: '\t', label: 'tabs' },
+  { value: ';', label: 'semicolons' },
+  { value: ',', label: 'commas' },
+  { value: '|', label: 'bars |' },
+  { value: ' ', label: 'spaces' },
+];
+/** A cell longer than this is no reading; its beginning tells enough. */
+const MOST_CELL = 40;
+
+interface ColumnMapProps {
+  look: PasteLook;
+  answers: PasteAnswers;
+  onAnswer: (part: Partial<PasteAnswers>) => void;
+}
+
+/** What each column of a log holds: shown as it was understood, and put right by the person who knows the logger. */
+export function ColumnMap({ look, answers, onAnswer }: ColumnMapProps) {
+  const { columns, separator, time, date, core } = look;
+  const name = (index: number | null) => {
+    const column = columns.find((each) => each.index === index);
+    return column ? column.heading.slice(0, MOST_CELL) || `column ${column.index + 1}` : '';
+  };
+  const choices = columns.map(({ index }) => ({ value: String(index), label: name(index) }));
+  const asRead = (index: number | null) => (index === null ? 'Not found yet' : `As read: ${name(index)}`);
+  const parted = SEPARATORS.find(({ value }) => value === separator)?.label ?? '';
+  const role = (index: number) => {
+    if (index === time) return date === null ? 'Time' : 'Clock';
+    if (index === date) return 'Date';
+    return index === core ? 'Core' : 'not used';
+  };
+  return (
+    <details class="import-columns" open={core === null || time === null}>
+      <summary>What the columns hold</summary>
+      <section class="import-grid" tabindex={0} aria-label="First lines of the log">
+        <table>
+          <thead>
+            <tr>
+              {columns.map(({ index }) => (
+                <th key={index} scope="col">
+                  {name(index)}
+                  <br />
+                  <span class="import-role">{role(index)}</span>
+                </th>
+              ))}
+            </tr>
+          </thead>
+          <tbody>
+            {(columns[0]?.cells ?? []).map((_, row) => (
+              // The rows have no name but their place.
+              <tr key={`row ${row + 1}`}>
+                {columns.map(({ index, cells }) => (
+                  <td key={index}>{(cells[row] ?? '').slice(0, MOST_CELL)}</td>
+                ))}
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </section>
+      <div class="fields">
+        <ChoiceField
+          label="Column of the core"
+          value={answers.column}
+          empty={asRead(core)}
+          choices={choices}
+          onChoose={(column) => onAnswer({ column })}
+        />
+        <ChoiceField
+          label="Column of the time"
+          value={answers.timeColumn}
+          empty={asRead(time)}
+          choices={choices}
+          onChoose={(timeColumn) => onAnswer({ timeColumn })}
+        />
+        <ChoiceField
+          label="Column of the date"
+          value={answers.dateColumn}
+          empty={date === null ? 'As read: none apart' : asRead(date)}
+          choices={[{ value: 'none', label: 'no column of dates' }, ...choices]}
+          onChoose={(dateColumn) => onAnswer({ dateColumn })}
+        />
+        <ChoiceField
+          label="Columns are parted by"
+          value={answers.separator}
+          empty={`As read: ${parted}`}
+          choices={SEPARATORS}
+          onChoose={(chosen) =>
+            onAnswer({
+              separator: chosen as PasteAnswers['separator'],
+              column: '',
+              timeColumn: '',
+              dateColumn: '',
+            })
+          }
+        />
+      </div>
+    </details>
+  );
+}
