@@ -1,4 +1,5 @@
 import type { PasteLook } from '@larderwright/calc/probe-log';
+import { useEffect, useState } from 'preact/hooks';
 import { ChoiceField } from '../parts/choice-field.tsx';
 import type { PasteAnswers } from './read-paste.ts';
 
@@ -21,6 +22,12 @@ interface ColumnMapProps {
 /** What each column of a log holds: shown as it was understood, and put right by the person who knows the logger. */
 export function ColumnMap({ look, answers, onAnswer }: ColumnMapProps) {
   const { columns, separator, time, date, core } = look;
+  const asks = core === null || time === null;
+  // Once it asked it stays open: the person is at work in it.
+  const [open, setOpen] = useState(asks);
+  useEffect(() => {
+    if (asks) setOpen(true);
+  }, [asks]);
   const name = (index: number | null) => {
     const column = columns.find((each) => each.index === index);
     return column ? column.heading.slice(0, MOST_CELL) || `column ${column.index + 1}` : '';
@@ -34,7 +41,7 @@ export function ColumnMap({ look, answers, onAnswer }: ColumnMapProps) {
     return index === core ? 'Core' : 'not used';
   };
   return (
-    <details class="import-columns" open={core === null || time === null}>
+    <details class="import-columns" open={open} onToggle={(event) => setOpen(event.currentTarget.open)}>
       <summary>What the columns hold</summary>
       <section class="import-grid" tabindex={0} aria-label="First lines of the log">
         <table>
