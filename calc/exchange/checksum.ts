@@ -55,9 +55,21 @@ function said(value: unknown): unknown {
  */
 export function recordChecksum(batch: Batch): string {
   const { id, product, formula, cure, mould, process, press } = batch;
-  const { deviations, signOffs, notes, dryCure, brine, drying, binder, seasoning, label, storage } = batch;
+  const {
+    deviations,
+    signOffs,
+    notes,
+    dryCure,
+    brine,
+    drying,
+    binder,
+    seasoning,
+    label,
+    storage,
+    thermometers,
+  } = batch;
   const printed = { id, product, formula, cure, mould, process, press, deviations, signOffs, notes };
-  const begun = { dryCure, brine, drying, binder, seasoning, label, storage };
+  const begun = { dryCure, brine, drying, binder, seasoning, label, storage, thermometers };
   const text = JSON.stringify(said({ ...printed, ...begun }));
   return inDigits(crc32(strToU8(text)));
 }

@@ -133,7 +133,7 @@ describe('records in and out', () => {
     await page.reload();
     await page.locator('.verdict').first().waitFor();
     expect(asked.filter((url) => url.includes('#1.') || url.includes(link.slice(-40)))).toEqual([]);
-    expect(await page.locator('.sheet-demo').allTextContents()).toContain('READER’S COPY, without names');
+    expect(await page.locator('.sheet-demo').allTextContents()).toContain('DEMO, invented · READER’S COPY');
     expect(await page.locator('.sheet').first().textContent()).not.toContain('Cold section');
     await page.getByRole('button', { name: 'Lay it on my bench' }).click();
     await page.getByRole('link', { name: /Go on with it/ }).click();

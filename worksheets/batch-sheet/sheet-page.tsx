@@ -22,14 +22,15 @@ interface SheetPageProps {
 export function SheetPage(props: SheetPageProps) {
   const { model, paper, copy, rules = ['bench', 'record'], standing, code, mark, children } = props;
   const { foot } = model;
+  const demo = mark === undefined ? 'DEMO, invented: not a real batch' : 'DEMO, invented';
+  const marks = [model.demo ? demo : '', mark ?? ''].filter(Boolean).join(' · ');
   const ruleSets = rules.flatMap((kind) => foot.ruleSets[kind]);
   return (
     <article class="sheet" data-paper={paper} data-copy={copy} aria-label={`Batch sheet, ${copy}`}>
       <div class="sheet-fit">
         <header class="sheet-head">
           <h2>Batch sheet: {copy}</h2>
-          {model.demo ? <p class="sheet-demo">DEMO, invented: not a real batch</p> : null}
-          {mark ? <p class="sheet-demo">{mark}</p> : null}
+          {marks ? <p class="sheet-demo">{marks}</p> : null}
           <p class="sheet-no">{model.header.batchNo ?? 'Batch no. ____________'} · page 1 of 1</p>
         </header>
         {model.stops.length > 0 ? (
@@ -61,7 +62,7 @@ export function SheetPage(props: SheetPageProps) {
             {ruleSets.length > 0 ? `${ruleSets.join(' · ')} · ` : 'Rule set: none chosen · '}
             {foot.calcVersion === null ? '' : `calc ${foot.calcVersion} · record ${foot.recordVersion}`}
             {foot.batchId ? ` · ${foot.batchId}` : ''}
-            {foot.check ? ` · check ${foot.check}` : ''}
+            {foot.check && mark === undefined ? ` · check ${foot.check}` : ''}
             {foot.printedAt ? ` · printed ${foot.printedAt}` : ''} · E entered, D default, W worked out · keep
             12 months past the product’s life
           </p>

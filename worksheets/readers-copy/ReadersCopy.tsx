@@ -18,7 +18,7 @@ export default function ReadersCopy({ links, standing, sheet }: ReadersCopyProps
   return (
     <Sheet.Provider value={sheet}>
       <Example.Provider value={mode}>
-        <BatchSheet links={links} standing={standing} mark="READER’S COPY, without names" />
+        <BatchSheet links={links} standing={standing} mark="READER’S COPY" />
       </Example.Provider>
     </Sheet.Provider>
   );

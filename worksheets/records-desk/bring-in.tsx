@@ -21,6 +21,9 @@ type Stage =
   | { at: 'shown'; name: string; incoming: readonly Incoming[] }
   | { at: 'taken'; words: string; ids: readonly string[] };
 
+/** The table with the button that was pressed is gone: the reader goes on at what came of it. */
+const takeFocus = (said: HTMLElement | null) => said?.focus();
+
 /** Batches out of a file: shown first, taken in when the person says so. */
 export function BringIn({ shelf, sheet, onTaken }: BringInProps) {
   const id = useId();
@@ -87,7 +90,7 @@ export function BringIn({ shelf, sheet, onTaken }: BringInProps) {
         {stage.at === 'refused' ? <p class="field-problem">{stage.words}</p> : null}
         {stage.at === 'taken' ? (
           <>
-            <p>
+            <p ref={takeFocus} tabindex={-1}>
               <strong>{stage.words}</strong>
             </p>
             {stage.ids.length === 1 ? (

@@ -4,7 +4,7 @@
  * keys written out, and is merely longer.
  */
 const KEYS = [
-  'schema id demo createdAt updatedAt zone product formula cure mould process press deviations signOffs notes issued plan yield blend slicing dryCure brine drying seasoning chillBudget binder gelee casings crust label',
+  'schema id demo createdAt updatedAt zone product formula cure mould process press deviations signOffs notes issued lifecycle dispatches history plan yield blend slicing dryCure brine drying seasoning chillBudget binder gelee casings crust label storage cookPlan thermometers',
   'name batchNo kitchen portions madeBy finished useBy',
   'text unit origin',
   'familyId lines saltTarget',
@@ -66,6 +66,20 @@ const KEYS = [
   'saturates carbohydrate sugars fibre alcohol',
   'id name madeOf allergens mass figures',
   'saturates carbohydrate sugars fibre alcohol fat protein salt',
+  'ruleSetId nitriteTarget scaleReadability weighedBy checkedBy residual',
+  'found as report',
+  'id name mouldId probeName offset error readings thermometerId',
+  'id state at by second why',
+  'id at to amount by',
+  'at by what row from to sum',
+  'materials total freeA freeB fatTarget standard bands',
+  'nameId yield asBounds',
+  'listeriaGroupId stays',
+  'id temp time',
+  'mouldId vessel wall lid water protein fat start method oven fan steam kettle bathWater bathStart cover panLength panWidth panHeight mouldsInPan level altitude target hold rest room press pressAir chill',
+  'id kind temp minutes until standing top',
+  'altitude pressure tolerance goodFor thermometers',
+  'id name ice boil step error checkedOn checkedBy',
 ] as const;
 
 export const SHAPES: readonly (readonly string[])[] = KEYS.map((keys) => keys.split(' '));
