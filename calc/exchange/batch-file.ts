@@ -25,14 +25,14 @@ export const batchFileSchema = v.strictObject({
 /**
  * Writes batches as the text of a file.
  *
- * @param where address of the published schema, and the moment of writing (ISO 8601 with offset)
+ * @param where address of the published schema ('' leaves it out), and the moment of writing (ISO 8601 with offset)
  */
 export function writeBatchFile(
   batches: readonly Batch[],
   where: { schemaAddress: string; at: string },
 ): string {
   const file = {
-    $schema: where.schemaAddress,
+    ...(where.schemaAddress === '' ? {} : { $schema: where.schemaAddress }),
     format: FILE_FORMAT,
     version: FILE_VERSION,
     writtenAt: where.at,

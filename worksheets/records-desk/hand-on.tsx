@@ -1,8 +1,8 @@
 import { type DecimalMark, safeFileName, writeBatchFile } from '@larderwright/calc/exchange';
 import { useId, useState } from 'preact/hooks';
 import { nowIso } from '../state/clock.ts';
+import { saveText } from '../state/save-file.ts';
 import type { DeskLinks } from './RecordsDesk.tsx';
-import { saveFile } from './save-file.ts';
 import { ShareLink } from './share-link.tsx';
 import { batchTitle, type Shelf } from './shelf.ts';
 import { TableFiles } from './table-files.tsx';
@@ -33,7 +33,7 @@ export function HandOn({ shelf, onBench, links }: HandOnProps) {
   const written = (which: typeof batches) =>
     writeBatchFile(which, { schemaAddress: new URL(links.schema, location.href).href, at: nowIso() });
   const save = (name: string, text: string, type: string) => {
-    saveFile(name, text, type);
+    saveText(text, name, type);
     setSaid(`${name} was handed to your browser to save.`);
   };
   const names = [batch.product.batchNo, batch.product.name];

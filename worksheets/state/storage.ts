@@ -68,28 +68,3 @@ export async function setAside(id: string, at: string, raw: unknown): Promise<vo
     tx.done,
   ]);
 }
-
-/** Every record of this device with its id, unread. */
-export async function allRecords(): Promise<{ id: string; raw: unknown }[]> {
-  const db = await database();
-  const tx = db.transaction('batches');
-  const [ids, records] = await Promise.all([tx.store.getAllKeys(), tx.store.getAll(), tx.done]);
-  return ids.map((id, index) => ({ id, raw: records[index] }));
-}
-
-/**
- * Writes batches beside those that are here, all of them or none. The bench stays as it is.
- *
- * @throws when an id is in use: nothing is overwritten
- */
-export async function addRecords(batches: readonly Batch[]): Promise<void> {
-  const db = await database();
-  const tx = db.transaction('batches', 'readwrite');
-  await Promise.all([...batches.map((batch) => tx.store.add(batch)), tx.done]);
-}
-
-/** Lays a stored record on the bench: the next page opens it. */
-export async function putOnBench(id: string): Promise<void> {
-  const db = await database();
-  await db.put('desk', id, 'current');
-}
