@@ -1,15 +1,6 @@
 import type { ComponentType } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
-
-/** Addresses the site hands down. */
-export interface DeskLinks {
-  /** Page that opens a share link. */
-  copy: string;
-  /** Published JSON Schema of a file of batches. */
-  schema: string;
-  /** Where a batch on the bench is looked at. */
-  sheet: string;
-}
+import type { DeskLinks } from './desk-links.ts';
 
 /** Batches out of this device and into it. The parts are fetched once the page stands. */
 export default function RecordsDesk({ links }: { links: DeskLinks }) {

@@ -1,8 +1,8 @@
 import { useCallback, useEffect, useState } from 'preact/hooks';
 import { currentId } from '../state/storage.ts';
 import { BringIn } from './bring-in.tsx';
+import type { DeskLinks } from './desk-links.ts';
 import { HandOn } from './hand-on.tsx';
-import type { DeskLinks } from './RecordsDesk.tsx';
 import { readShelf, type Shelf } from './shelf.ts';
 
 /** Both halves of the desk over what lies on this device. */

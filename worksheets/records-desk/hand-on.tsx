@@ -1,8 +1,9 @@
 import { type DecimalMark, safeFileName, writeBatchFile } from '@larderwright/calc/exchange';
 import { useId, useState } from 'preact/hooks';
+import { noteBackup } from '../state/backup.ts';
 import { nowIso } from '../state/clock.ts';
 import { saveText } from '../state/save-file.ts';
-import type { DeskLinks } from './RecordsDesk.tsx';
+import type { DeskLinks } from './desk-links.ts';
 import { ShareLink } from './share-link.tsx';
 import { batchTitle, type Shelf } from './shelf.ts';
 import { TableFiles } from './table-files.tsx';
@@ -77,13 +78,14 @@ export function HandOn({ shelf, onBench, links }: HandOnProps) {
         </button>
         <button
           type="button"
-          onClick={() =>
+          onClick={() => {
             save(
               safeFileName([nowIso().slice(0, 10), 'all-batches'], 'json'),
               written(batches),
               'application/json',
-            )
-          }
+            );
+            void noteBackup();
+          }}
         >
           Save all {batches.length} batches
         </button>

@@ -76,13 +76,17 @@ describe('reading a file', () => {
 
 describe('the words for a file or a link that is refused', () => {
   it('say what is wrong, where, and what to do', () => {
-    expect(fileProblemWords({ problem: 'not-json', line: 12, column: 3 })).toMatchInlineSnapshot(`"The file is damaged or cut short, at line 12, letter 3. Nothing was taken in. Fetch it again from where it was written."`);
+    expect(fileProblemWords({ problem: 'not-json', line: 12, column: 3 })).toMatchInlineSnapshot(
+      `"The file is damaged or cut short, at line 12, letter 3. Nothing was taken in. Fetch it again from where it was written."`,
+    );
     expect(fileProblemWords({ problem: 'not-json', line: null, column: null })).toMatch(
       /damaged or cut short\./,
     );
     expect(fileProblemWords({ problem: 'newer-file', version: 3 })).toMatch(/newer version.*Reload/);
     expect(recordProblemWords(read({ ...demo, schema: 99 }))).toMatch(/record version 99.*Reload/);
-    expect(recordProblemWords(read({ ...demo, notes: 3 }))).toMatchInlineSnapshot(`"Damaged: "notes" holds 3."`);
+    expect(recordProblemWords(read({ ...demo, notes: 3 }))).toMatchInlineSnapshot(
+      `"Damaged: "notes" holds 3."`,
+    );
     expect(shareProblemWords({ problem: 'cut-or-changed' })).toMatch(/Ask for it again/);
   });
 });
