@@ -1,4 +1,4 @@
-import { $conflicts, type Conflict, keepOurs, takeTheirs } from '../state/conflicts.ts';
+import { $conflicts, type Conflict, isOpen, keepOurs, takeTheirs } from '../state/conflicts.ts';
 import { $batch } from '../state/store.ts';
 import { useShared } from '../state/use-shared.ts';
 import { fieldWords } from '../words/fields.ts';
@@ -7,13 +7,13 @@ import { rowWords, valueWords } from './value-words.ts';
 /** Fields that another tab changed as well: both values, and the choice. */
 export function Conflicts() {
   const batch = useShared($batch);
-  const conflicts = useShared($conflicts).filter(({ batchId }) => batchId === batch.id);
+  const conflicts = useShared($conflicts).filter((conflict) => isOpen(conflict, batch));
   if (conflicts.length === 0) return null;
   return (
     <div class="finding" data-severity="caution" role="alert">
       <p>
-        <strong class="finding-word">Two values</strong> Another tab has changed the same batch. Nothing was
-        written over: say which value is right.
+        <strong class="finding-word">Two values</strong> Two tabs have changed the same field. Both values are
+        kept in the history: say which is right.
       </p>
       <ul class="conflicts">
         {conflicts.map((conflict) => (
@@ -36,10 +36,10 @@ function OneConflict({ conflict }: { conflict: Conflict }) {
         {fieldWords(path)}
       </span>
       <button type="button" onClick={() => keepOurs(conflict)}>
-        Here: {valueWords(ours)}
+        On screen: {valueWords(ours)}
       </button>
       <button type="button" onClick={() => takeTheirs(conflict)}>
-        Other tab: {valueWords(theirs)}
+        The other: {valueWords(theirs)}
       </button>
     </>
   );

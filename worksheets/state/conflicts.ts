@@ -1,4 +1,4 @@
-import type { MergeConflict } from '@larderwright/calc/batch';
+import type { Batch, MergeConflict } from '@larderwright/calc/batch';
 import { atom } from 'nanostores';
 import { getAt, hasPath, setAt } from './paths.ts';
 import { $batch, edit } from './store.ts';
@@ -16,6 +16,13 @@ export function tellConflicts(conflicts: readonly MergeConflict[]): void {
   const batchId = $batch.get().id;
   const told = $conflicts.get().filter(({ path }) => !conflicts.some((fresh) => fresh.path === path));
   $conflicts.set([...told, ...conflicts.map((conflict) => ({ ...conflict, batchId }))]);
+}
+
+/** Whether a field still holds another value than the one that was told. A choice made in another tab settles it. */
+export function isOpen({ path, theirs, batchId }: Conflict, batch: Batch): boolean {
+  if (batch.id !== batchId) return false;
+  const here = hasPath(batch, path) ? getAt(batch, path) : undefined;
+  return JSON.stringify(here) !== JSON.stringify(theirs);
 }
 
 const without = (conflict: Conflict) => $conflicts.set($conflicts.get().filter((each) => each !== conflict));

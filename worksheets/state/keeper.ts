@@ -37,6 +37,8 @@ const PAUSE_MS = 3_000;
 const LONGEST_BURST_MS = 20_000;
 
 let hears = false;
+/** Fields with two values that the other tabs have not been told of yet. */
+let untold: readonly MergeConflict[] = [];
 let queue: Promise<unknown> = Promise.resolve();
 
 /** One write or read of the record after the other. */
@@ -57,10 +59,12 @@ export function opened(batch: Batch, rev: number): void {
   close(batch);
   if (hears) return;
   hears = true;
-  hearOtherTabs(({ id, rev: written }) => {
+  hearOtherTabs(({ id, rev: written, conflicts }) => {
     if (agreed?.batch.id !== id) return;
     if (written === 0) $notice.set({ id: 'batch-deleted', detail: '' });
     else if (written !== agreed.rev) void inTurn(pull);
+    // Here too the writer's value is now the one on screen, and the other was typed here.
+    if (conflicts) tellConflicts(conflicts);
   });
 }
 
@@ -133,11 +137,18 @@ export function keepEdit(batch: Batch): Promise<void> {
     else agreed = { batch: saved, rev };
     setBenchId(saved.id);
     $history.set({ batchId: saved.id, history: saved.history });
-    announce({ id: saved.id, rev });
     if (merged) takeOver(batch, saved);
-    tellConflicts(conflicts);
+    tell(conflicts);
+    announce({ id: saved.id, rev, ...(untold.length > 0 ? { conflicts: untold } : {}) });
+    untold = [];
     if (rev === 1) void askToPersist();
   });
+}
+
+/** Tells of fields with two values here, and with the next write in the other tabs. */
+function tell(conflicts: readonly MergeConflict[]): void {
+  untold = [...untold, ...conflicts];
+  tellConflicts(conflicts);
 }
 
 /** Shows what came from the device, with what was typed since it was sent there. */
@@ -149,7 +160,7 @@ function takeOver(sent: Batch, saved: Batch): void {
   if (now === sent) markSaved(batch);
   markFromDevice(batch);
   $batch.set(batch);
-  tellConflicts(conflicts);
+  tell(conflicts);
 }
 
 /** Another tab has written: takes its changes into the page. */
@@ -170,7 +181,7 @@ async function pull(): Promise<void> {
   if (nothingOfOurs) markSaved(batch);
   markFromDevice(batch);
   $batch.set(batch);
-  tellConflicts(conflicts);
+  tell(conflicts);
 }
 
 function changesNothing(a: Batch, b: Batch): boolean {

@@ -1,3 +1,5 @@
+import type { MergeConflict } from '@larderwright/calc/batch';
+
 /**
  * What tabs of one device tell each other: which record was written, and how often by now. The record itself is read
  * from the database, so a message that is lost does no harm: the next write finds the other number.
@@ -6,6 +8,8 @@ export interface Written {
   readonly id: string;
   /** 0: the record was taken away. */
   readonly rev: number;
+  /** Fields in which the writer's value stands and this tab's does not. */
+  readonly conflicts?: readonly MergeConflict[];
 }
 
 const CHANNEL = 'larderwright.batches';
