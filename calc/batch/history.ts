@@ -1,6 +1,7 @@
 import { unitLabel } from '../quantities/index.ts';
 import { checksum } from './checksum.ts';
 import { isBranch, isEntry, rowKey } from './entry-shape.ts';
+import type { MergeConflict } from './merge.ts';
 import type { Batch, HistoryEntry } from './record.ts';
 import { stateOf } from './state.ts';
 
@@ -138,6 +139,11 @@ export function changesBetween(before: Batch, after: Batch): Change[] {
   };
   compare({ followed: false, path: '', names: [] }, '', before, after);
   return changes;
+}
+
+/** A field that two hands changed differently, as an entry: the value that stands took the place of the other. */
+export function changeOfConflict({ path, ours, theirs }: MergeConflict): Change {
+  return { what: path, row: '', from: textOf(theirs), to: textOf(ours) };
 }
 
 const sealed = (before: string, { at, by, what, row, from, to }: Omit<HistoryEntry, 'sum'>): string =>

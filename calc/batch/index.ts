@@ -3,7 +3,7 @@ export { DEFAULT_NUMBER_SCHEME, nextBatchNumber, type SchemeProblem, schemeProbl
 export { binderContext } from './binder-context.ts';
 export { checksum } from './checksum.ts';
 export { cookPlanContext } from './cook-plan-context.ts';
-export { type Change, changesBetween, historyFault, withChanges } from './history.ts';
+export { type Change, changeOfConflict, changesBetween, historyFault, withChanges } from './history.ts';
 export { type IssuedDifference, issueAssessment, issuedDifferences } from './issue.ts';
 export { isLabelBegun, labelOf } from './label-of.ts';
 export { type MergeConflict, mergeBatches } from './merge.ts';

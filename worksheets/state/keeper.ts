@@ -1,6 +1,7 @@
 import {
   BATCH_SCHEMA,
   type Batch,
+  changeOfConflict,
   changesBetween,
   type HistoryEntry,
   type MergeConflict,
@@ -30,6 +31,8 @@ import { who } from './who.ts';
 let agreed: { batch: Batch; rev: number } | null = null;
 /** The record as it stood when the last burst of typing was closed: what is typed since is one entry a field. */
 let closed: { batch: Batch; history: readonly HistoryEntry[]; atMs: number } | null = null;
+/** Fields with two values found in this burst: both go into the history, followed or not. */
+let found: readonly MergeConflict[] = [];
 let lastKeptMs = 0;
 
 /** A pause as long as this closes a burst of typing, and so does this much typing without a pause. */
@@ -50,6 +53,7 @@ function inTurn<T>(work: () => Promise<T>): Promise<T> {
 
 function close(batch: Batch): void {
   closed = { batch, history: batch.history, atMs: Date.now() };
+  found = [];
   $history.set({ batchId: batch.id, history: batch.history });
 }
 
@@ -76,6 +80,8 @@ function withBurst(batch: Batch, nowMs: number): Batch {
   lastKeptMs = nowMs;
   if (!closed) return batch;
   const changes = changesBetween(closed.batch, batch);
+  for (const conflict of found)
+    if (!changes.some(({ what }) => what === conflict.path)) changes.push(changeOfConflict(conflict));
   return { ...batch, history: withChanges(batch.id, closed.history, changes, nowIso(), who()) };
 }
 
@@ -91,6 +97,7 @@ function together(base: Batch, ours: Batch, stored: Batch) {
   const theirs = withSlices(stored);
   const merged = mergeBatches(withSlices(base), ours, theirs);
   close(theirs);
+  found = merged.conflicts;
   return merged;
 }
 
@@ -167,16 +174,16 @@ function takeOver(sent: Batch, saved: Batch): void {
 async function pull(): Promise<void> {
   const known = agreed;
   if (!known) return;
-  const found = await rawWithRev(known.batch.id);
-  if (!found || found.rev === known.rev || $batch.get().id !== known.batch.id) return;
-  const stored = found.raw as Batch;
+  const lying = await rawWithRev(known.batch.id);
+  if (!lying || lying.rev === known.rev || $batch.get().id !== known.batch.id) return;
+  const stored = lying.raw as Batch;
   if (stored.schema !== BATCH_SCHEMA) {
     $notice.set({ id: 'record-newer', detail: String(stored.schema) });
     return;
   }
   const now = $batch.get();
   const { batch, conflicts } = together(known.batch, now, stored);
-  agreed = { batch: withSlices(stored), rev: found.rev };
+  agreed = { batch: withSlices(stored), rev: lying.rev };
   const nothingOfOurs = changesNothing(batch, agreed.batch);
   if (nothingOfOurs) markSaved(batch);
   markFromDevice(batch);
@@ -194,8 +201,8 @@ export async function keepAfterAll(): Promise<void> {
     const { putBackBatch } = await import('./shelf.ts');
     const id = $batch.get().id;
     await putBackBatch(id);
-    const found = await rawWithRev(id);
-    if (found && agreed) agreed = { ...agreed, rev: found.rev };
+    const lying = await rawWithRev(id);
+    if (lying && agreed) agreed = { ...agreed, rev: lying.rev };
   });
   $notice.set(null);
   await keepEdit($batch.get());

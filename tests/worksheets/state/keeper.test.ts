@@ -114,6 +114,10 @@ describe('a record that two tabs write', () => {
     });
     editAt('product.name', 'Ours');
     await keep();
+    editAt('notes', 'Typed on');
+    await keep();
+    // A name is no weight, but two values of anything are kept.
+    expect((await kept(id)).history).toMatchObject([{ what: 'product.name', from: 'Theirs', to: 'Ours' }]);
     const [conflict] = $conflicts.get();
     if (conflict) keepOurs(conflict);
     expect($conflicts.get()).toEqual([]);
