@@ -1,4 +1,4 @@
-import { nextStates, stateOf } from '@larderwright/calc/batch';
+import { stateOf } from '@larderwright/calc/batch';
 import { useContext, useEffect, useState } from 'preact/hooks';
 import { type BackupState, backUpAll, backupReminder } from '../state/backup.ts';
 import { nextNumber } from '../state/batch-numbers.ts';
@@ -16,7 +16,7 @@ export function BenchTools() {
   const steps = useShared($steps);
   useEffect(watchSteps, []);
   const { state } = stateOf(batch);
-  const out = !nextStates(batch).includes('released') && state !== 'planned';
+  const isOut = state === 'held' || state === 'discarded';
   return (
     <>
       <div class="bench-tools">
@@ -27,7 +27,7 @@ export function BenchTools() {
           Redo
         </button>
         <span class="batch-state" data-state={state}>
-          {out ? STATE_WORDS[state].toUpperCase() : STATE_WORDS[state]}
+          {isOut ? STATE_WORDS[state].toUpperCase() : STATE_WORDS[state]}
         </span>
         <a href={batches}>Batches</a>
       </div>

@@ -34,9 +34,9 @@ export function startAutosave(): () => void {
     if (batch.id === emptyBatch.id || isSaved(batch)) return;
     unsaved = batch;
     timer ??= setTimeout(write, SAVE_AFTER_MS);
-    // On its way while the first burst is typed.
-    fetchKeeper().catch(() => {});
   });
+  // Ahead of everything that only shows: on a weak network what is typed must not wait for it.
+  fetchKeeper().catch(() => {});
   const flush = () => void write();
   addEventListener('pagehide', flush);
   document.addEventListener('visibilitychange', flush);

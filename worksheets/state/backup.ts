@@ -1,7 +1,6 @@
 import { type Batch, readBatch } from '@larderwright/calc/batch';
 import { nowIso } from './clock.ts';
 import { database, type Shelved } from './database.ts';
-import { saveBatches } from './save-file.ts';
 import { allRecords } from './storage.ts';
 
 /** A backup is due after so many changed batches, or so many days after the first change. */
@@ -33,9 +32,22 @@ export async function lastBackup(): Promise<string | null> {
 }
 
 /** Remembers that everything here was saved to a file just now. */
-export async function noteBackup(): Promise<void> {
+async function noteBackup(): Promise<void> {
   const db = await database();
   await db.put('desk', nowIso(), 'backedUpAt');
+}
+
+/** The day this device was last asked about its backup, in localStorage: lost with it, it is asked again. */
+const LOOKED_ON = 'larderwright.backup';
+
+function lookedToday(today: string): boolean {
+  try {
+    if (localStorage.getItem(LOOKED_ON) === today) return true;
+    localStorage.setItem(LOOKED_ON, today);
+    return false;
+  } catch {
+    return true;
+  }
 }
 
 /**
@@ -43,10 +55,8 @@ export async function noteBackup(): Promise<void> {
  * once a day at most.
  */
 export async function backupReminder(): Promise<BackupState | null> {
+  if (lookedToday(nowIso().slice(0, 10))) return null;
   const db = await database();
-  const today = nowIso().slice(0, 10);
-  if ((await db.get('desk', 'backupLookedOn')) === today) return null;
-  await db.put('desk', today, 'backupLookedOn');
   const state = backupState(await db.getAll('summaries'), await lastBackup(), Date.now());
   return state.due ? state : null;
 }
@@ -59,6 +69,7 @@ export async function backUpAll(): Promise<{ saved: number; unreadable: number }
     const read = readBatch(raw);
     if (read.ok) batches.push(read.batch);
   }
+  const { saveBatches } = await import('./save-file.ts');
   saveBatches(batches, ['larderwright', 'all-batches', nowIso().slice(0, 10)]);
   await noteBackup();
   return { saved: batches.length, unreadable: records.length - batches.length };
