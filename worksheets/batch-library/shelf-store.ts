@@ -13,7 +13,7 @@ import {
   type Shelf,
 } from '../state/shelf.ts';
 import { putOnBench, rawBatch, saveBatch } from '../state/storage.ts';
-import type { Notice } from '../state/store.ts';
+import { $life, type Notice } from '../state/store.ts';
 import { troubleOf } from '../state/trouble.ts';
 
 /** What lies on this device, as the page knows it. */
@@ -47,6 +47,8 @@ const WAIT_MS = 400;
 /** Shows what is kept, follows other tabs, and empties what has lain in the bin too long. Returns the way to stop. */
 export function followShelf(): () => void {
   let timer: ReturnType<typeof setTimeout> | undefined;
+  // No batch is on its way to this page: its fields open at once.
+  $life.set('blank');
   void emptyOldBin(Date.now())
     .catch(() => {})
     .then(lookAgain);
