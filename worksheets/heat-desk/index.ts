@@ -1,0 +1,18 @@
+import { type HeatWorker, type HireWorker, heatDesk } from './desk.ts';
+import type { FromRunner } from './runner.ts';
+
+export type { CallOptions } from './desk.ts';
+export type { HeatAnswers, HeatTask } from './tasks.ts';
+
+const hire: HireWorker = (onMessage, onCrash): HeatWorker => {
+  const worker = new Worker(new URL('./heat.worker.ts', import.meta.url), { type: 'module' });
+  worker.addEventListener('message', (event: MessageEvent<FromRunner>) => onMessage(event.data));
+  worker.addEventListener('error', (event) => onCrash(event.message ?? 'the worker stopped'));
+  worker.addEventListener('messageerror', () => onCrash('a message could not be read'));
+  return { send: (message) => worker.postMessage(message), close: () => worker.terminate() };
+};
+
+/** Heavy heat work, away from the page: one typed call with progress and cancel. Nothing is loaded before the first. */
+export const heatCall = heatDesk(hire, async (task, options) =>
+  (await import('./on-page.ts')).runOnPage(task, options),
+);
