@@ -1,9 +1,10 @@
 import { useId } from 'preact/hooks';
-import { clockAt, dateAt, dayWords } from '../parts/clock-text.ts';
+import { dayWords } from '../parts/clock-text.ts';
 import { type ChartLayout, layoutChart } from './layout.ts';
 import { markPath, shapeOf } from './mark-shape.ts';
 import type { ChartSize, CurveModel, CurveSeries } from './model.ts';
 import { curveSummary } from './summary.ts';
+import { dayOf, timeText } from './time-text.ts';
 import { seriesPaths, tempAt, thinned, tracePoints } from './trace.ts';
 
 /** With more readings than this the marks would run into one another: only the special ones are drawn. */
@@ -49,6 +50,7 @@ export function CurveChart({ model, size }: CurveChartProps) {
         </pattern>
       </defs>
       <WindowBand layout={layout} />
+      <Corridor layout={layout} model={model} />
       <Axes layout={layout} model={model} />
       <Runs layout={layout} model={model} hatch={`url(#${id}-hatch)`} />
       <Levels layout={layout} model={model} />
@@ -69,7 +71,7 @@ export function CurveChart({ model, size }: CurveChartProps) {
 
 function Axes({ layout, model }: { layout: ChartLayout; model: CurveModel }) {
   const { x, y, left, right, top, bottom } = layout;
-  const days = layout.clocks.filter((tick, i) => i === 0 || tick.newDay);
+  const days = model.clock === 'elapsed' ? [] : layout.clocks.filter((tick, i) => i === 0 || tick.newDay);
   const severalDays = days.length > 1;
   return (
     <g class="curve-axes">
@@ -88,17 +90,22 @@ function Axes({ layout, model }: { layout: ChartLayout; model: CurveModel }) {
         <g key={tick.atMs}>
           <line class="curve-tick" x1={x(tick.atMs)} x2={x(tick.atMs)} y1={bottom} y2={bottom + 5} />
           <text x={x(tick.atMs)} y={bottom + 18} text-anchor="middle">
-            {clockAt(tick.atMs, model.offsetMin)}
+            {timeText(model, tick.atMs)}
           </text>
         </g>
       ))}
       {severalDays
         ? days.map((tick) => (
             <text key={`day-${tick.atMs}`} x={x(tick.atMs)} y={bottom + 34} text-anchor="middle">
-              {dayWords(dateAt(tick.atMs, model.offsetMin))}
+              {dayWords(dayOf(model, tick.atMs))}
             </text>
           ))
         : null}
+      {model.clock === 'elapsed' ? (
+        <text x={right} y={bottom + 34} text-anchor="end">
+          hours : minutes since it went in
+        </text>
+      ) : null}
       <path class="curve-frame" d={`M${left} ${top}V${bottom}H${right}`} />
     </g>
   );
@@ -111,7 +118,11 @@ function Curve(props: { layout: ChartLayout; series: CurveSeries; index: number;
   const { line, gaps } = seriesPaths(series.points, x, y, columns);
   const trace = tracePoints(series.points);
   const special = series.points.filter((point) => point.mark !== 'taken');
-  const marks = trace.length <= MOST_MARKS ? series.points : thinned(special, columns);
+  const marks = series.predicted
+    ? []
+    : trace.length <= MOST_MARKS
+      ? series.points
+      : thinned(special, columns);
   const last = trace.at(-1);
   return (
     <g class="curve-series" data-probe={(index % 3) + 1}>
@@ -144,6 +155,17 @@ function Curve(props: { layout: ChartLayout; series: CurveSeries; index: number;
       ) : null}
     </g>
   );
+}
+
+/** Where a prediction may lie, hatched so that it reads on paper. */
+function Corridor({ layout, model }: { layout: ChartLayout; model: CurveModel }) {
+  const { x, y } = layout;
+  const points = model.corridor?.points ?? [];
+  if (points.length < 2) return null;
+  const place = (value: number) => Math.round(value * 10) / 10;
+  const upper = points.map(({ atMs, highC }) => `${place(x(atMs))} ${place(y(highC))}`);
+  const lower = points.map(({ atMs, lowC }) => `${place(x(atMs))} ${place(y(lowC))}`).reverse();
+  return <path class="curve-corridor" d={`M${[...upper, ...lower].join('L')}Z`} />;
 }
 
 function Levels({ layout, model }: { layout: ChartLayout; model: CurveModel }) {

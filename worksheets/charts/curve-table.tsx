@@ -1,7 +1,8 @@
 import { useState } from 'preact/hooks';
-import { clockAt, dateAt, dayWords } from '../parts/clock-text.ts';
+import { dayWords } from '../parts/clock-text.ts';
 import type { CurveModel, CurvePoint, PointMark } from './model.ts';
 import { tempText } from './temp-text.ts';
+import { dayOf, timeText } from './time-text.ts';
 import { thinned } from './trace.ts';
 
 const MARK_WORD: Record<PointMark, string> = { taken: '', excluded: 'excluded', flagged: 'flagged' };
@@ -10,38 +11,50 @@ const MOST_ROWS = 240;
 
 const byTime = (points: readonly CurvePoint[]) => [...points].sort((a, b) => a.atMs - b.atMs);
 
+const TABLE_EVERY_MS = 10 * 60_000;
+
+/** A predicted curve is known at every minute: a row for every ten. */
+function everyTenth(points: readonly CurvePoint[]): CurvePoint[] {
+  return points.filter(
+    ({ atMs }, i) => i === 0 || i === points.length - 1 || Math.abs(atMs % TABLE_EVERY_MS) < 1,
+  );
+}
+
 /** The readings behind a chart as a table. Built when it is opened: a log may be long. */
 export function CurveTable({ model, title }: { model: CurveModel; title: string }) {
   const [open, setOpen] = useState(false);
+  const elapsed = model.clock === 'elapsed';
   return (
     <details class="curve-data" onToggle={(event) => setOpen(event.currentTarget.open)}>
       <summary>The same as a table</summary>
       {open
         ? model.series.map((series) => {
-            const rows = thinned(byTime(series.points), MOST_ROWS / 4);
+            const points = byTime(series.points);
+            const rows = series.predicted ? everyTenth(points) : thinned(points, MOST_ROWS / 4);
             return (
               <table key={series.id}>
                 <caption>
                   {title}: {series.name}
-                  {rows.length < series.points.length
+                  {series.predicted ? ', predicted, nobody measured it' : null}
+                  {rows.length < series.points.length && !series.predicted
                     ? ` (${rows.length} of ${series.points.length} readings; highest and lowest kept)`
                     : ''}
                 </caption>
                 <thead>
                   <tr>
-                    <th scope="col">Day</th>
-                    <th scope="col">Time</th>
+                    {elapsed ? null : <th scope="col">Day</th>}
+                    <th scope="col">{elapsed ? 'Since it went in' : 'Time'}</th>
                     <th scope="col">Core °C</th>
-                    <th scope="col">Mark</th>
+                    {series.predicted ? null : <th scope="col">Mark</th>}
                   </tr>
                 </thead>
                 <tbody>
                   {rows.map((point) => (
                     <tr key={point.id}>
-                      <td>{dayWords(dateAt(point.atMs, model.offsetMin))}</td>
-                      <td class="n">{clockAt(point.atMs, model.offsetMin)}</td>
+                      {elapsed ? null : <td>{dayWords(dayOf(model, point.atMs))}</td>}
+                      <td class="n">{timeText(model, point.atMs)}</td>
                       <td class="n">{tempText(point.tempC)}</td>
-                      <td>{MARK_WORD[point.mark]}</td>
+                      {series.predicted ? null : <td>{MARK_WORD[point.mark]}</td>}
                     </tr>
                   ))}
                 </tbody>

@@ -39,6 +39,10 @@ function* timesOf(model: CurveModel): Generator<number> {
 function* tempsOf(model: CurveModel): Generator<number> {
   for (const series of model.series) for (const point of series.points) yield point.tempC;
   for (const level of model.levels ?? []) yield level.tempC + 2;
+  for (const { lowC, highC } of model.corridor?.points ?? []) {
+    yield lowC;
+    yield highC;
+  }
   for (const leg of model.window ?? []) {
     yield leg.toC;
     if (leg.fromC !== null) yield leg.fromC;

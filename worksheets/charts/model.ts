@@ -13,6 +13,14 @@ export interface CurveSeries {
   readonly id: string;
   readonly name: string;
   readonly points: readonly CurvePoint[];
+  /** A curve nobody measured: drawn without marks, told without readings. */
+  readonly predicted?: boolean;
+}
+
+/** Between what curves a prediction may lie. */
+export interface CurveCorridor {
+  readonly label: string;
+  readonly points: readonly { readonly atMs: number; readonly lowC: number; readonly highC: number }[];
 }
 
 /** A temperature the curve is judged by. `act` is the limit with the probe error added. */
@@ -52,6 +60,9 @@ export interface CurveModel {
   readonly runs?: readonly CurveRun[];
   readonly window?: readonly WindowLeg[];
   readonly moments?: readonly CurveMoment[];
+  readonly corridor?: CurveCorridor;
+  /** `elapsed`: times count from 0 at the start, and read as hours and minutes since. The wall clock unless told. */
+  readonly clock?: 'wall' | 'elapsed';
   /** Minutes the batch's clock is ahead of UTC, for the times along the axis. */
   readonly offsetMin: number;
 }

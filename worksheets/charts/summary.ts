@@ -1,10 +1,12 @@
-import { clockAt, dateAt, dayWords, durationWords } from '../parts/clock-text.ts';
+import { dayWords, durationWords } from '../parts/clock-text.ts';
 import type { CurveModel, CurveSeries } from './model.ts';
 import { tempText } from './temp-text.ts';
+import { dayOf, timeText } from './time-text.ts';
 import { stretches, tracePoints } from './trace.ts';
 
 const MINUTE_MS = 60_000;
 const degrees = (tempC: number) => `${tempText(tempC)} °C`;
+const rough = (tempC: number) => `${tempC.toFixed(0).replace('-', '−')} °C`;
 
 function seriesWords(series: CurveSeries, clock: (ms: number) => string): string {
   const points = tracePoints(series.points);
@@ -17,6 +19,12 @@ function seriesWords(series: CurveSeries, clock: (ms: number) => string): string
     return `${series.name}: one reading, ${degrees(first.tempC)} at ${clock(first.atMs)}.${out}`;
   }
   const top = points.reduce((best, point) => (point.tempC > best.tempC ? point : best), first);
+  if (series.predicted) {
+    return (
+      `${series.name}, predicted: from ${rough(first.tempC)} at ${clock(first.atMs)} ` +
+      `to ${rough(last.tempC)} at ${clock(last.atMs)}, highest ${rough(top.tempC)} at ${clock(top.atMs)}.`
+    );
+  }
   const parts = stretches(points);
   const gaps = parts.slice(1).map((part, i) => {
     const before = parts[i]?.at(-1)?.atMs ?? 0;
@@ -34,11 +42,9 @@ function seriesWords(series: CurveSeries, clock: (ms: number) => string): string
 /** The chart in sentences, for who cannot see it. Days are named when the curves cross midnight. */
 export function curveSummary(model: CurveModel): string {
   const times = model.series.flatMap((series) => tracePoints(series.points).map((point) => point.atMs));
-  const days = new Set(times.map((atMs) => dateAt(atMs, model.offsetMin)));
+  const days = new Set(times.map((atMs) => dayOf(model, atMs)));
   const clock = (atMs: number) =>
-    days.size > 1
-      ? `${clockAt(atMs, model.offsetMin)} ${dayWords(dateAt(atMs, model.offsetMin))}`
-      : clockAt(atMs, model.offsetMin);
+    days.size > 1 ? `${timeText(model, atMs)} ${dayWords(dayOf(model, atMs))}` : timeText(model, atMs);
   const parts = model.series.map((series) => seriesWords(series, clock));
   const list = (label: string, items: readonly string[]) =>
     items.length > 0 ? [`${label}: ${items.join('; ')}.`] : [];
@@ -51,6 +57,7 @@ export function curveSummary(model: CurveModel): string {
       'Shaded',
       (model.runs ?? []).map((run) => `${run.label}, ${clock(run.fromMs)} to ${clock(run.toMs)}`),
     ),
+    ...list('Band', model.corridor ? [model.corridor.label] : []),
     ...list(
       'Window',
       (model.window ?? []).map(({ label }) => label),

@@ -1,0 +1,94 @@
+import { useId } from 'preact/hooks';
+import { isobands, isoline, outlinePieces, type Piece, type Polygon } from './isobands.ts';
+import { BAND_STEPS_C, extentOf, type SectionModel, sectionRows } from './section-model.ts';
+
+/** Drawn this wide at most, px; its height follows. */
+const WIDE = 420;
+const EDGE = 10;
+const MOST_HIGH = 300;
+const f = (value: number) => Math.round(value * 10) / 10;
+
+/** The upright cut as a field of temperature: bands by shade, lines every ten degrees, figures at nine places. */
+export function SectionPicture({ model }: { model: SectionModel }) {
+  const id = useId();
+  const { net, tempC } = model;
+  const { halfMm, heightMm } = extentOf(net);
+  const scale = Math.min((WIDE - 2 * EDGE) / (2 * halfMm), MOST_HIGH / heightMm);
+  const width = WIDE;
+  const height = heightMm * scale + 2 * EDGE;
+  const px = (x: number) => f(width / 2 + x * scale);
+  const py = (y: number) => f(height - EDGE - y * scale);
+  const polygons = (list: readonly Polygon[], side: 1 | -1) =>
+    list.map((polygon) => `${pathOf(polygon, (x) => px(side * x), py)}Z`).join('');
+  const lines = (list: readonly Piece[]) =>
+    list
+      .flatMap(([x1, y1, x2, y2]) =>
+        [1, -1].map((side) => `M${px(side * x1)} ${py(y1)}L${px(side * x2)} ${py(y2)}`),
+      )
+      .join('');
+  const bands = isobands(net, tempC, BAND_STEPS_C);
+  const rows = sectionRows(model);
+  const places = [0, 2, 4].flatMap((row) => {
+    const { heightMm: y = 0, cells = [] } = rows[row] ?? {};
+    return [
+      { x: 0, y, tempC: cells[0] ?? null },
+      { x: 0.5 * halfMm, y, tempC: cells[1] ?? null },
+    ];
+  });
+  return (
+    <svg
+      class="section-picture"
+      viewBox={`0 0 ${width} ${f(height)}`}
+      width={width}
+      height={f(height)}
+      role="img"
+      aria-labelledby={id}
+    >
+      <title id={id}>{sectionSummary(model)}</title>
+      {bands.map((list, band) =>
+        list.length === 0 ? null : (
+          <path
+            key={BAND_STEPS_C[band]}
+            class="section-band"
+            data-band={band}
+            d={polygons(list, 1) + polygons(list, -1)}
+          />
+        ),
+      )}
+      {BAND_STEPS_C.slice(1).map((atC) => {
+        const pieces = isoline(net, tempC, atC);
+        return pieces.length === 0 ? null : (
+          <path key={atC} class="section-line" data-strong={atC % 20 === 0} d={lines(pieces)} />
+        );
+      })}
+      <path class="section-outline" d={lines(outlinePieces(net))} />
+      {places.map(({ x, y, tempC: at }) =>
+        at === null ? null : (
+          <text
+            key={`${x} ${y}`}
+            x={px(x)}
+            y={Math.min(height - EDGE - 4, Math.max(EDGE + 14, py(y) + 5))}
+            text-anchor="middle"
+          >
+            {Math.round(at)}
+          </text>
+        ),
+      )}
+    </svg>
+  );
+}
+
+function pathOf(polygon: Polygon, px: (x: number) => number, py: (y: number) => number): string {
+  const corners: string[] = [];
+  for (let i = 0; i + 1 < polygon.length; i += 2)
+    corners.push(`${px(polygon[i] ?? 0)} ${py(polygon[i + 1] ?? 0)}`);
+  return `M${corners.join('L')}`;
+}
+
+/** The cut in a sentence, for who cannot see it. */
+export function sectionSummary({ tempC, when, net }: SectionModel): string {
+  const low = tempC.reduce((least, t) => Math.min(least, t), Number.POSITIVE_INFINITY);
+  const high = tempC.reduce((most, t) => Math.max(most, t), Number.NEGATIVE_INFINITY);
+  const cut = net.cut === 'across' ? 'Cut across the middle' : 'Upright cut through the middle';
+  return `${cut} ${when}: coldest ${Math.round(low)} °C, hottest ${Math.round(high)} °C. Lines every 10 °C.`;
+}

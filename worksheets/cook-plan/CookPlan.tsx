@@ -1,0 +1,103 @@
+import { newCookPlanSlice } from '@larderwright/calc/cook-plan';
+import type { Finding } from '@larderwright/calc/findings';
+import { PlanFields } from '../cook-log/plan-fields.tsx';
+import { ChoiceField } from '../parts/choice-field.tsx';
+import { at } from '../parts/finding-list.tsx';
+import { later } from '../parts/later.tsx';
+import type { SiteLinks } from '../parts/links.ts';
+import { NotYet } from '../parts/not-yet.tsx';
+import { CardDesk } from '../parts/print-card.tsx';
+import { WorksheetFrame } from '../parts/worksheet-frame.tsx';
+import { Places } from '../readings/places.tsx';
+import { editAt, provideSlice } from '../state/store.ts';
+import { useAt, useShared } from '../state/use-shared.ts';
+import { COOL_RULE_SET_NAMES } from '../words/cool-rule-set-names.ts';
+import { AddChill, ChillList } from './chill-list.tsx';
+import { $cookPlan } from './computed.ts';
+import { AimFields, HeatFields, MouldFields, RestFields } from './fields.tsx';
+import { PlanCard } from './plan-card.tsx';
+
+provideSlice('cookPlan', newCookPlanSlice);
+
+const Prediction = later(() => import('./prediction.tsx').then((m) => m.Prediction));
+const SectionView = later(() => import('./section.tsx').then((m) => m.SectionView));
+const WhatIf = later(() => import('./what-if.tsx').then((m) => m.WhatIf));
+
+const PLACES = [
+  ['mould', 'Mould'],
+  ['heat', 'Heat'],
+  ['aim', 'Limit'],
+  ['cold', 'Chill'],
+  ['predicted', 'Predicted'],
+  ['cut', 'Cut'],
+  ['what-if', 'What if'],
+] as const;
+
+/** Cook plan: what the core will do from the first warm degree to the last cold one, before it is cooked. */
+export default function CookPlan({ links, standing }: { links: SiteLinks; standing: string }) {
+  const computed = useShared($cookPlan);
+  const findings = computed.state === 'ready' ? computed.value.judge(null).findings : [];
+  return (
+    <WorksheetFrame links={links}>
+      <Places places={PLACES} />
+      <section aria-labelledby="mould">
+        <h2 id="mould">The mould and what is in it</h2>
+        <MouldFields findings={findings} />
+      </section>
+      <section aria-labelledby="heat">
+        <h2 id="heat">The heat</h2>
+        <HeatFields findings={findings} />
+      </section>
+      <section aria-labelledby="aim">
+        <h2 id="aim">How far</h2>
+        <PlanFields />
+        <AimFields findings={findings} />
+      </section>
+      <section aria-labelledby="cold">
+        <h2 id="cold">Rest, press and chill</h2>
+        <RestFields findings={findings} />
+        <ChillList findings={findings} />
+        <AddChill />
+        <CoolRule findings={findings} />
+      </section>
+      <section aria-labelledby="predicted">
+        <h2 id="predicted">What it predicts</h2>
+        <p class="say">
+          <strong>
+            A plan, not a proof. Nobody has published a measured core curve of a terrine in a water bath. Take
+            every time as ±20 % at best. The probe rules: put it in the coldest spot and go by what it reads.
+          </strong>
+        </p>
+        <Prediction meanwhile={<NotYet what="The curve: not yet computed" />} />
+      </section>
+      <section aria-labelledby="cut">
+        <h2 id="cut">The cut through the middle</h2>
+        <SectionView meanwhile={<NotYet what="The cut: not yet computed" />} />
+      </section>
+      <section aria-labelledby="what-if">
+        <h2 id="what-if">What if</h2>
+        <WhatIf meanwhile={<NotYet />} />
+      </section>
+      <CardDesk about="The plan for the oven: every input, the predicted times with boxes for what happens, the curve and two cuts.">
+        {(paper) => <PlanCard paper={paper} standing={standing} />}
+      </CardDesk>
+    </WorksheetFrame>
+  );
+}
+
+function CoolRule({ findings }: { findings: readonly Finding[] }) {
+  const ruleSetId = useAt('process.coolRuleSetId');
+  return (
+    <div class="plan">
+      <ChoiceField
+        label="Whose rule on cooling"
+        value={typeof ruleSetId === 'string' ? ruleSetId : ''}
+        empty="Not chosen: no leg can be looked at"
+        choices={COOL_RULE_SET_NAMES}
+        onChoose={(id) => editAt('process.coolRuleSetId', id === '' ? null : id)}
+        hint="The one your authority enforces."
+        findings={at(findings, 'process.coolRuleSetId')}
+      />
+    </div>
+  );
+}

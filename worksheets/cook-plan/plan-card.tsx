@@ -1,0 +1,92 @@
+import type { Paper } from '../batch-sheet/sheet-page.tsx';
+import { BLANK_HEAD } from '../parts/blank-head.ts';
+import { type CardBlock, CardBlocks } from '../parts/card-blocks.tsx';
+import { later } from '../parts/later.tsx';
+import { PrintCard } from '../parts/print-card.tsx';
+
+const FilledCard = later(() => import('./filled-card.tsx').then((m) => m.FilledCard));
+
+const BLANK: readonly CardBlock[] = [
+  {
+    title: 'The plan',
+    rows: [
+      [
+        { label: 'Product', wide: true },
+        { label: 'Mould', wide: true },
+        { label: 'Filled deep', unit: 'mm' },
+        { label: 'Of' },
+        { label: 'Wall', unit: 'mm' },
+      ],
+      [
+        { label: 'Over its top' },
+        { label: 'Water of the mix', unit: '%' },
+        { label: 'Protein', unit: '%' },
+        { label: 'Fat', unit: '%' },
+        { label: 'Core goes in at', unit: '°C' },
+      ],
+      [
+        { label: 'Cooked in', wide: true },
+        { label: 'At', unit: '°C' },
+        { label: 'Air' },
+        { label: 'Water', unit: 'kg' },
+        { label: 'in at', unit: '°C' },
+        { label: 'Pan covered?' },
+      ],
+      [
+        { label: 'Moulds in the pan' },
+        { label: 'Pan long', unit: 'mm' },
+        { label: 'wide', unit: 'mm' },
+        { label: 'deep', unit: 'mm' },
+        { label: 'Water stands at', unit: 'mm' },
+        { label: 'Height over the sea', unit: 'm' },
+      ],
+      [
+        { label: 'Core to reach', unit: '°C' },
+        { label: 'Kept in the heat', unit: 'min' },
+        { label: 'Limit', wide: true },
+      ],
+      [
+        { label: 'Rest', unit: 'min' },
+        { label: 'Room', unit: '°C' },
+        { label: 'Press', unit: 'min' },
+        { label: 'in air of', unit: '°C' },
+      ],
+    ],
+    table: {
+      columns: ['Chill', 'At °C', 'For min', 'Until the core reads °C', 'Moulds', 'Tops'],
+      rows: [],
+      blankRows: 3,
+    },
+  },
+  {
+    title: 'WHAT HAPPENS. A plan is no proof: the probe rules',
+    heavy: true,
+    table: {
+      columns: ['What', 'Planned', 'Clock', 'Core read °C'],
+      rows: [
+        ['Into the heat', null, null, null],
+        ['Core at its target', null, null, null],
+        ['Out of the heat', null, null, null],
+        ['Peak of the core', null, null, null],
+        ['First limit of the cooling rule', null, null, null],
+        ['Second limit of the cooling rule', null, null, null],
+        ['End of the chill', null, null, null],
+      ],
+    },
+  },
+];
+
+/** The card at the oven, filled with the plan or to write on. */
+export function PlanCard({ paper, standing }: { paper: Paper; standing: string }) {
+  return (
+    <FilledCard
+      paper={paper}
+      standing={standing}
+      meanwhile={
+        <PrintCard title="Cook plan" head={BLANK_HEAD} paper={paper} stops={[]} standing={standing}>
+          <CardBlocks blocks={BLANK} />
+        </PrintCard>
+      }
+    />
+  );
+}

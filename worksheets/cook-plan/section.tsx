@@ -1,0 +1,110 @@
+import type { PlanMark, PlanOutcome } from '@larderwright/calc/cook-plan';
+import { atom } from 'nanostores';
+import { useId } from 'preact/hooks';
+import { COLUMNS, type SectionModel, sectionRows } from '../charts/section-model.ts';
+import { SectionPicture, sectionSummary } from '../charts/section-picture.tsx';
+import { timeText } from '../charts/time-text.ts';
+import { FigureTable } from '../parts/figure-table.tsx';
+import { NotYet } from '../parts/not-yet.tsx';
+import { useShared } from '../state/use-shared.ts';
+import { STAGE_NAMES } from '../words/cook-plan-names.ts';
+import { $outcome } from './run.ts';
+
+/** The moment that is looked at, min since the start; null: when the heating ends. */
+export const $look = atom<number | null>(null);
+
+/** The picture nearest to a moment, and that moment in words. */
+export function sectionAtMoment(outcome: PlanOutcome, lookMin: number | null): SectionModel | null {
+  const { pictures, section, marks, prediction } = outcome;
+  const at = lookMin ?? prediction.heatEndMin;
+  const [first] = pictures;
+  if (first === undefined) return null;
+  const picture = pictures.reduce(
+    (best, each) => (Math.abs(each.timeMin - at) < Math.abs(best.timeMin - at) ? each : best),
+    first,
+  );
+  return { net: section, tempC: picture.tempC, when: momentWords(picture.timeMin, marks) };
+}
+
+function momentWords(timeMin: number, marks: readonly PlanMark[]): string {
+  const stage = marks.find(({ endMin }) => timeMin < endMin - 1e-6) ?? marks.at(-1);
+  const name = timeMin === 0 ? 'as it goes in' : STAGE_NAMES[stage?.kind ?? 'cook'];
+  return `at ${timeText({ clock: 'elapsed', offsetMin: 0 }, timeMin * 60_000)}, ${name}`;
+}
+
+/** The cut through the middle, to be looked at through the whole process. */
+export function SectionView() {
+  const { value, stale } = useShared($outcome);
+  const look = useShared($look);
+  if (value === null) return <NotYet what="The cut: not yet computed" />;
+  const model = sectionAtMoment(value, look);
+  if (model === null) return <NotYet what="The cut: not yet computed" />;
+  return (
+    <div data-stale={stale ? 'yes' : undefined}>
+      {stale ? <p class="not-yet">STALE: the plan has changed.</p> : null}
+      <Scrubber outcome={value} model={model} />
+      <SectionFigure model={model} />
+    </div>
+  );
+}
+
+/** Picture, words and table of one moment. */
+export function SectionFigure({ model }: { model: SectionModel }) {
+  const rows = sectionRows(model);
+  return (
+    <figure class="section-figure">
+      <SectionPicture model={model} />
+      <figcaption>{sectionSummary(model)} The mix alone: lining and wall are not drawn.</figcaption>
+      <details class="curve-data">
+        <summary>The same as a table</summary>
+        <FigureTable
+          caption={`Temperature in °C ${model.when}`}
+          columns={['Height', ...COLUMNS.map(([name]) => name)]}
+          rows={rows.map(({ heightMm, cells }) => ({
+            key: String(heightMm),
+            head: `${heightMm.toFixed(0)} mm`,
+            cells: cells.map((tempC) => (tempC === null ? '–' : tempC.toFixed(0))),
+          }))}
+        />
+      </details>
+    </figure>
+  );
+}
+
+function Scrubber({ outcome, model }: { outcome: PlanOutcome; model: SectionModel }) {
+  const id = useId();
+  const { pictures, prediction } = outcome;
+  const look = useShared($look) ?? prediction.heatEndMin;
+  const index = pictures.reduce(
+    (best, { timeMin }, i) =>
+      Math.abs(timeMin - look) < Math.abs((pictures[best]?.timeMin ?? 0) - look) ? i : best,
+    0,
+  );
+  return (
+    <div class="slider">
+      <label for={id}>Look at the moment</label>
+      <input
+        id={id}
+        type="range"
+        min={0}
+        max={pictures.length - 1}
+        step={1}
+        value={index}
+        aria-valuetext={sectionSummary(model)}
+        onInput={(event) => $look.set(pictures[Number(event.currentTarget.value)]?.timeMin ?? null)}
+      />
+      <output for={id}>{model.when}</output>
+      <p class="buttons">
+        <button type="button" onClick={() => $look.set(0)}>
+          Goes in
+        </button>
+        <button type="button" onClick={() => $look.set(prediction.heatEndMin)}>
+          Out of the heat
+        </button>
+        <button type="button" onClick={() => $look.set(prediction.peak.timeMin)}>
+          Core at its peak
+        </button>
+      </p>
+    </div>
+  );
+}
