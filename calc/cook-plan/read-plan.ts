@@ -41,7 +41,6 @@ const NEEDED = 'cook-plan.curve';
 const MEDIUM: Readonly<Record<CookMethod, 'oven' | 'steam' | 'kettle'>> = {
   bath: 'oven',
   oven: 'oven',
-  'fan-oven': 'oven',
   steam: 'steam',
   poach: 'kettle',
 };

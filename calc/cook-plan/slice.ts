@@ -2,7 +2,7 @@ import type { WallMaterial } from '../heat/index.ts';
 import type { Entry } from '../quantities/index.ts';
 
 /** What surrounds the mould while it cooks. */
-export type CookMethod = 'bath' | 'oven' | 'fan-oven' | 'steam' | 'poach';
+export type CookMethod = 'bath' | 'oven' | 'steam' | 'poach';
 
 /** What the mould is made of; `none` for a roll in cloth or film. */
 export type PlanVessel = WallMaterial | 'none';
@@ -43,6 +43,7 @@ export interface CookPlanSlice {
   method: CookMethod;
   /** Setting of the oven, with or without a bath in it. */
   oven: Entry;
+  /** Air of that oven. */
   fan: 'still' | 'fan';
   steam: Entry;
   kettle: Entry;

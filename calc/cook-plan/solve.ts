@@ -69,5 +69,11 @@ function bathOf(
     heat.water?.bath.kind === 'oven' ? [marks[index]?.endMin ?? 0] : [],
   );
   const untilMin = Math.max(-1, ...heated);
-  return bathC.map((tempC, i) => ((timesMin[i] ?? 0) <= untilMin + 1e-9 ? tempC : Number.NaN));
+  const first = problem.stages[0]?.heat.water?.bath;
+  const startC = first?.kind === 'oven' ? first.startC : null;
+  return bathC.map((tempC, i) => {
+    const timeMin = timesMin[i] ?? 0;
+    if (timeMin === 0 && startC !== null) return startC;
+    return timeMin <= untilMin + 1e-9 ? tempC : Number.NaN;
+  });
 }

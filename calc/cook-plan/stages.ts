@@ -10,7 +10,7 @@ import {
 import type { MouldBody } from './body.ts';
 import { baseMm, type Coat, coverResistance } from './coat.ts';
 import type { ChillReading, PlanReading } from './read-plan.ts';
-import type { CookMethod, CookPlanSlice } from './slice.ts';
+import type { CookPlanSlice } from './slice.ts';
 
 export type PlanStageKind = 'cook' | 'hold' | 'rest' | 'press' | 'chill';
 
@@ -125,13 +125,8 @@ function continued(cook: HeatStage, minutes: number): HeatStage {
 function cookStage({ slice, reading, body, coat }: StageInput, end: StageEnd): HeatStage | null {
   const { mediumC, altitudeM } = reading;
   if (mediumC === null || altitudeM === null) return null;
-  const dry: Readonly<Partial<Record<CookMethod, 'oven' | 'fan-oven' | 'steam'>>> = {
-    oven: 'oven',
-    'fan-oven': 'fan-oven',
-    steam: 'steam',
-  };
-  const place = dry[slice.method];
-  if (place !== undefined) return airStage(place, mediumC, end);
+  if (slice.method === 'steam') return airStage('steam', mediumC, end);
+  if (slice.method === 'oven') return airStage(slice.fan === 'fan' ? 'fan-oven' : 'oven', mediumC, end);
   if (slice.method === 'poach') {
     const over = reading.levelMm ?? baseMm(coat) + body.fillDepthMm + body.headspaceMm + KETTLE_OVER_MM;
     return waterStage('poach', mediumC, overMix(over, coat), mediumC, end);

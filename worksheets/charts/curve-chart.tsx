@@ -111,6 +111,14 @@ function Axes({ layout, model }: { layout: ChartLayout; model: CurveModel }) {
   );
 }
 
+/** Where the name of a curve stands: readings at their end, predicted curves along their way, apart from each other. */
+const END_TAG = { share: 1, dx: -4, dy: null, anchor: 'end' } as const;
+const TAGS = [
+  { share: 0.34, dx: -4, dy: 18, anchor: 'end' },
+  { share: 0.3, dx: 6, dy: -8, anchor: 'start' },
+  { share: 0.4, dx: 8, dy: 20, anchor: 'start' },
+] as const;
+
 function Curve(props: { layout: ChartLayout; series: CurveSeries; index: number; named: boolean }) {
   const { layout, series, index, named } = props;
   const { x, y } = layout;
@@ -123,7 +131,9 @@ function Curve(props: { layout: ChartLayout; series: CurveSeries; index: number;
     : trace.length <= MOST_MARKS
       ? series.points
       : thinned(special, columns);
-  const last = trace.at(-1);
+  const tagged = series.predicted ? (TAGS[index % TAGS.length] ?? END_TAG) : END_TAG;
+  const tag = trace[Math.round(tagged.share * (trace.length - 1))];
+  const tagDy = tagged.dy ?? (index === 0 ? -8 : 19);
   return (
     <g class="curve-series" data-probe={(index % 3) + 1}>
       {gaps ? <path class="curve-gap" d={gaps} /> : null}
@@ -143,12 +153,12 @@ function Curve(props: { layout: ChartLayout; series: CurveSeries; index: number;
             )}
           />
         ))}
-      {named && last ? (
+      {named && tag ? (
         <text
           class="curve-name"
-          x={x(last.atMs) - 4}
-          y={y(last.tempC) + (index === 0 ? -8 : 19)}
-          text-anchor="end"
+          x={x(tag.atMs) + tagged.dx}
+          y={y(tag.tempC) + tagDy}
+          text-anchor={tagged.anchor}
         >
           {series.name}
         </text>

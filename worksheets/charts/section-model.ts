@@ -8,7 +8,7 @@ export interface SectionModel {
   readonly when: string;
 }
 
-/** Foot of each band, °C: tens, with the warm zone's edges of no rule set in between. */
+/** Foot of each band, °C. */
 export const BAND_STEPS_C: readonly number[] = [0, 10, 20, 30, 40, 50, 60, 70, 80, 90];
 
 /** Extent of the whole cut, mirrored: half its width, and its height. */

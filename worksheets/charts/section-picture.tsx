@@ -27,6 +27,7 @@ export function SectionPicture({ model }: { model: SectionModel }) {
       )
       .join('');
   const bands = isobands(net, tempC, BAND_STEPS_C);
+  const levels = linesAt(tempC);
   const rows = sectionRows(model);
   const places = [0, 2, 4].flatMap((row) => {
     const { heightMm: y = 0, cells = [] } = rows[row] ?? {};
@@ -55,10 +56,18 @@ export function SectionPicture({ model }: { model: SectionModel }) {
           />
         ),
       )}
-      {BAND_STEPS_C.slice(1).map((atC) => {
+      {levels.map((atC) => {
         const pieces = isoline(net, tempC, atC);
+        const tag = outermost(pieces);
         return pieces.length === 0 ? null : (
-          <path key={atC} class="section-line" data-strong={atC % 20 === 0} d={lines(pieces)} />
+          <g key={atC}>
+            <path class="section-line" data-strong={atC % 20 === 0 ? 'yes' : undefined} d={lines(pieces)} />
+            {tag === null ? null : (
+              <text class="section-tag" x={px(-tag.x)} y={py(tag.y) + 5} text-anchor="middle">
+                {atC}
+              </text>
+            )}
+          </g>
         );
       })}
       <path class="section-outline" d={lines(outlinePieces(net))} />
@@ -78,6 +87,29 @@ export function SectionPicture({ model }: { model: SectionModel }) {
   );
 }
 
+/** Lines lie closer where the whole cut differs little. */
+function stepOf(lowC: number, highC: number): number {
+  const span = highC - lowC;
+  return span < 8 ? 2 : span < 25 ? 5 : 10;
+}
+
+function linesAt(tempC: Float32Array): number[] {
+  const low = tempC.reduce((least, t) => Math.min(least, t), Number.POSITIVE_INFINITY);
+  const high = tempC.reduce((most, t) => Math.max(most, t), Number.NEGATIVE_INFINITY);
+  const step = stepOf(low, high);
+  const first = Math.floor(low / step) + 1;
+  const count = Math.max(0, Math.ceil(high / step) - first);
+  return Array.from({ length: count }, (_, i) => (first + i) * step);
+}
+
+/** Where a line is named: at its outermost piece that is not at the wall, on the side without figures. */
+function outermost(pieces: readonly Piece[]): { x: number; y: number } | null {
+  const [first] = pieces;
+  if (first === undefined) return null;
+  const [x1, y1] = pieces.reduce((best, piece) => (piece[0] > best[0] ? piece : best), first);
+  return { x: x1, y: y1 };
+}
+
 function pathOf(polygon: Polygon, px: (x: number) => number, py: (y: number) => number): string {
   const corners: string[] = [];
   for (let i = 0; i + 1 < polygon.length; i += 2)
@@ -90,5 +122,6 @@ export function sectionSummary({ tempC, when, net }: SectionModel): string {
   const low = tempC.reduce((least, t) => Math.min(least, t), Number.POSITIVE_INFINITY);
   const high = tempC.reduce((most, t) => Math.max(most, t), Number.NEGATIVE_INFINITY);
   const cut = net.cut === 'across' ? 'Cut across the middle' : 'Upright cut through the middle';
-  return `${cut} ${when}: coldest ${Math.round(low)} °C, hottest ${Math.round(high)} °C. Lines every 10 °C.`;
+  const every = stepOf(low, high);
+  return `${cut} ${when}: coldest ${Math.round(low)} °C, hottest ${Math.round(high)} °C. Lines every ${every} °C.`;
 }

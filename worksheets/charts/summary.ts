@@ -6,7 +6,9 @@ import { stretches, tracePoints } from './trace.ts';
 
 const MINUTE_MS = 60_000;
 const degrees = (tempC: number) => `${tempText(tempC)} °C`;
-const rough = (tempC: number) => `${tempC.toFixed(0).replace('-', '−')} °C`;
+/** A prediction is told in whole degrees: its peak rounded down, where it ends up. */
+const rough = (tempC: number, round: (value: number) => number = Math.round) =>
+  `${String(round(Math.round(tempC * 100) / 100)).replace('-', '−')} °C`;
 
 function seriesWords(series: CurveSeries, clock: (ms: number) => string): string {
   const points = tracePoints(series.points);
@@ -22,7 +24,7 @@ function seriesWords(series: CurveSeries, clock: (ms: number) => string): string
   if (series.predicted) {
     return (
       `${series.name}, predicted: from ${rough(first.tempC)} at ${clock(first.atMs)} ` +
-      `to ${rough(last.tempC)} at ${clock(last.atMs)}, highest ${rough(top.tempC)} at ${clock(top.atMs)}.`
+      `to ${rough(last.tempC, Math.ceil)} at ${clock(last.atMs)}, highest ${rough(top.tempC, Math.floor)} at ${clock(top.atMs)}.`
     );
   }
   const parts = stretches(points);

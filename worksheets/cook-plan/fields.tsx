@@ -1,7 +1,7 @@
 import type { CookMethod } from '@larderwright/calc/cook-plan';
 import type { Finding } from '@larderwright/calc/findings';
 import type { MouldItem } from '@larderwright/calc/mould';
-import { rangeIn } from '@larderwright/calc/quantities';
+import { type Entry, rangeIn } from '@larderwright/calc/quantities';
 import { ChoiceField } from '../parts/choice-field.tsx';
 import { at } from '../parts/finding-list.tsx';
 import { editAt } from '../state/store.ts';
@@ -118,6 +118,9 @@ export function HeatFields({ findings }: FieldsProps) {
           findings={findings}
         />
       )}
+      {method === 'bath' || method === 'oven' ? (
+        <PlanChoice of="fan" label="Air of the oven" names={FANS} />
+      ) : null}
       {method === 'bath' ? <BathFields findings={findings} /> : null}
       {method === 'poach' ? (
         <PlanField
@@ -148,7 +151,6 @@ const FANS = { still: 'Still', fan: 'With its fan' };
 function BathFields({ findings }: FieldsProps) {
   return (
     <>
-      <PlanChoice of="fan" label="Air of the oven" names={FANS} />
       <PlanField
         of="bathWater"
         label="Water in the pan"
@@ -221,6 +223,7 @@ export function AimFields({ findings }: FieldsProps) {
 
 /** Between the heat and the cold. */
 export function RestFields({ findings }: FieldsProps) {
+  const pressed = (useAt('cookPlan.press') as Entry).text.trim() !== '';
   return (
     <div class="fields">
       <PlanField of="rest" label="Rests for" kind="time" units={MINUTES} findings={findings} />
@@ -233,7 +236,9 @@ export function RestFields({ findings }: FieldsProps) {
         hint="In the cold, board on top. Blank: not pressed before the chill."
         findings={findings}
       />
-      <PlanField of="pressAir" label="in air of" kind="temperature" units={TEMPS} findings={findings} />
+      {pressed ? (
+        <PlanField of="pressAir" label="in air of" kind="temperature" units={TEMPS} findings={findings} />
+      ) : null}
     </div>
   );
 }

@@ -12,7 +12,7 @@ import {
 } from '../words/cook-plan-names.ts';
 import { SHAPE_NAMES } from '../words/mould-names.ts';
 import type { CookPlanComputed } from './compute.ts';
-import { bandWords, degreesText, riseText, timeWords } from './text.ts';
+import { bandWords, degreesText, legBandWords, riseText, timeWords } from './text.ts';
 
 const made = (text: string | null): Filled | null => (text === null ? null : { text, flag: 'W' });
 
@@ -142,7 +142,6 @@ export function planBlocks(
     },
     {
       title: 'PREDICTED, NOT PROOF: ±20 % at best. The probe rules',
-      heavy: true,
       table: {
         columns: ['What', 'Predicted', 'Band', 'Clock', 'Core read'],
         rows: [
@@ -195,7 +194,7 @@ export function planBlocks(
                     ? PREDICTED_NAMES[own.state]
                     : `${timeWords(own.elapsedMin)}, ${PREDICTED_NAMES[own.state]}`,
               ),
-              made(band ? bandWords(band) : null),
+              made(band ? legBandWords(band) : null),
               null,
               null,
             ];

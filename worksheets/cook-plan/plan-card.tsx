@@ -60,7 +60,6 @@ const BLANK: readonly CardBlock[] = [
   },
   {
     title: 'WHAT HAPPENS. A plan is no proof: the probe rules',
-    heavy: true,
     table: {
       columns: ['What', 'Planned', 'Clock', 'Core read °C'],
       rows: [

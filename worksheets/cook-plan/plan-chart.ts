@@ -26,14 +26,14 @@ function pointsOf(
 
 function seriesOf({ timesMin, coreC, hottestC, bathC, prediction }: PlanOutcome): CurveSeries[] {
   const series: CurveSeries[] = [
-    { id: 'core', name: 'coldest spot', points: pointsOf('core', timesMin, coreC), predicted: true },
+    { id: 'core', name: 'Coldest spot', points: pointsOf('core', timesMin, coreC), predicted: true },
     {
       id: 'hottest',
-      name: 'last to cool',
+      name: 'Last to cool',
       points: pointsOf('hottest', timesMin, hottestC, (min) => min >= prediction.heatEndMin),
       predicted: true,
     },
-    { id: 'bath', name: 'bath', points: pointsOf('bath', timesMin, bathC), predicted: true },
+    { id: 'bath', name: 'Bath', points: pointsOf('bath', timesMin, bathC), predicted: true },
   ];
   return series.filter(({ points }) => points.length > 1);
 }
@@ -61,14 +61,11 @@ function windowOf({ coolSet }: PlanGround, { timesMin, hottestC, prediction }: P
   });
 }
 
-const STAGE_ENDS = { cook: 'at target', hold: 'out', rest: 'rest over', press: 'press off', chill: '' };
-
-function momentsOf({ marks }: PlanOutcome): CurveMoment[] {
-  const held = marks.some(({ kind }) => kind === 'hold');
-  return marks.flatMap(({ kind, endMin }) => {
-    const label = kind === 'cook' && !held ? 'out' : STAGE_ENDS[kind];
-    return label === '' ? [] : [{ atMs: endMin * MINUTE_MS, label }];
-  });
+/** Out of the heat, and into the first cold. */
+function momentsOf({ marks, prediction }: PlanOutcome): CurveMoment[] {
+  const chill = marks.find(({ kind }) => kind === 'chill');
+  const moments = [{ atMs: prediction.heatEndMin * MINUTE_MS, label: 'out' }];
+  return chill ? [...moments, { atMs: chill.startMin * MINUTE_MS, label: 'chill' }] : moments;
 }
 
 function levelsOf({ limit, targetC }: PlanGround): CurveModel['levels'] {
@@ -112,7 +109,7 @@ export function planChart(ground: PlanGround, outcome: PlanOutcome, bands: PlanB
 export function trialChart(ground: PlanGround, plan: PlanOutcome, trial: PlanOutcome | null): CurveModel {
   const own = {
     id: 'plan',
-    name: 'as planned',
+    name: 'As planned',
     points: pointsOf('plan', plan.timesMin, plan.coreC),
     predicted: true,
   };
@@ -120,7 +117,7 @@ export function trialChart(ground: PlanGround, plan: PlanOutcome, trial: PlanOut
   const tried = pointsOf('trial', trial.timesMin, trial.coreC);
   return {
     ...ELAPSED,
-    series: [{ id: 'trial', name: 'tried', points: tried, predicted: true }, own],
+    series: [{ id: 'trial', name: 'Tried', points: tried, predicted: true }, own],
     levels: levelsOf(ground) ?? [],
     moments: momentsOf(trial),
   };

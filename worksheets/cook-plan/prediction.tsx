@@ -17,7 +17,7 @@ import { $cookPlan } from './computed.ts';
 import { planFieldName } from './names.ts';
 import { planChart } from './plan-chart.ts';
 import { $bands, $outcome, $pull, DRAWS, drawAgain, followPlan, stopBands } from './run.ts';
-import { bandWords, degreesText, riseText, timeWords } from './text.ts';
+import { bandWords, degreesText, legBandWords, riseText, timeWords } from './text.ts';
 
 /** What the plan comes to: stops first, then times, the curve, the cooling rule and the band. */
 export function Prediction() {
@@ -144,7 +144,7 @@ function Cooling({ plan, outcome }: { plan: CookPlanComputed; outcome: PlanOutco
           cells: [
             timeWords(leg.maxMin),
             own?.elapsedMin == null ? 'cannot tell' : timeWords(own.elapsedMin),
-            band ? bandWords(band) : 'not yet computed',
+            band ? legBandWords(band) : 'not yet computed',
             <strong key="so">{PREDICTED_NAMES[own?.state ?? 'cannot-tell']}</strong>,
           ],
         };

@@ -27,7 +27,7 @@ export function sectionAtMoment(outcome: PlanOutcome, lookMin: number | null): S
 }
 
 function momentWords(timeMin: number, marks: readonly PlanMark[]): string {
-  const stage = marks.find(({ endMin }) => timeMin < endMin - 1e-6) ?? marks.at(-1);
+  const stage = marks.find(({ endMin }) => timeMin <= endMin + 1e-6) ?? marks.at(-1);
   const name = timeMin === 0 ? 'as it goes in' : STAGE_NAMES[stage?.kind ?? 'cook'];
   return `at ${timeText({ clock: 'elapsed', offsetMin: 0 }, timeMin * 60_000)}, ${name}`;
 }

@@ -18,10 +18,13 @@ export const timeWords = (minutes: number) =>
   minutes < 0.5 ? '0 min' : durationWords(Math.max(2, minutes), 'up');
 
 /** "1 h 26 min to 2 h 10 min". A band whose far edge some kitchens never reach says so. */
-export function bandWords({ low, high }: PlanBand): string {
-  if (low === Number.POSITIVE_INFINITY) return 'never, in nearly all kitchens drawn';
+export function bandWords({ low, high }: PlanBand, past = 'some kitchens drawn never get there'): string {
+  if (low === Number.POSITIVE_INFINITY) return `in nearly all: ${past}`;
   const from = durationWords(Math.max(2, low), 'down');
   return high === Number.POSITIVE_INFINITY
-    ? `${from} at the soonest; some kitchens drawn never get there`
+    ? `${from} at the soonest; ${past}`
     : `${from} to ${timeWords(high)}`;
 }
+
+/** The band of a leg of the cooling rule: a draw is followed only some way past its deadline. */
+export const legBandWords = (band: PlanBand) => bandWords(band, 'some kitchens drawn are far past the limit');

@@ -9,8 +9,7 @@ import type {
 
 export const METHOD_NAMES: Readonly<Record<CookMethod, string>> = {
   bath: 'Water bath in an oven',
-  oven: 'Oven, no bath, still air',
-  'fan-oven': 'Oven, no bath, with its fan',
+  oven: 'Oven, no bath',
   steam: 'Steam oven',
   poach: 'Poaching kettle',
 };

@@ -24,7 +24,7 @@ export const cookPlan = v.strictObject({
   protein: entry,
   fat: entry,
   start: entry,
-  method: v.picklist(['bath', 'oven', 'fan-oven', 'steam', 'poach'] as const),
+  method: v.picklist(['bath', 'oven', 'steam', 'poach'] as const),
   oven: entry,
   fan: v.picklist(['still', 'fan'] as const),
   steam: entry,

@@ -71,10 +71,11 @@ export function contextOf(mould: MouldItem, more: Partial<CookPlanContext> = {})
   };
 }
 
-/** A plan to 68 °C. */
+/** A plan to 68 °C, its bath covered. */
 export const planTo68 = (more: Partial<CookPlanSlice> = {}): CookPlanSlice => ({
   ...newCookPlanSlice(),
   target: degrees(68),
+  cover: 'covered',
   ...more,
 });
 

@@ -36,11 +36,13 @@ function hireRunner(crashOn: (count: number) => boolean = () => false) {
   const hire: HireWorker = (onMessage, onCrash) => {
     let open = true;
     const breathe = () => new Promise<void>((resolve) => setImmediate(() => resolve()));
-    const run = heatRunner(
-      (message) => open && onMessage(structuredClone(message)),
-      breathe,
-      () => 0,
-    );
+    // Twenty milliseconds pass at every look at the clock: it breathes after each piece.
+    let clockMs = 0;
+    const now = () => {
+      clockMs += 20;
+      return clockMs;
+    };
+    const run = heatRunner((message) => open && onMessage(structuredClone(message)), breathe, now);
     const worker: HeatWorker = {
       send: (message) => {
         messages += 1;
