@@ -198,7 +198,10 @@ function problemOf(
   if (crust === 'unknown') return null;
   const coat = coatOf(body, { vessel: slice.vessel, wallMm: reading.wallMm, lid: slice.lid, crust });
   const followToC = Math.min(Number.POSITIVE_INFINITY, ...(coolSet?.legs ?? []).map(({ to }) => exactC(to)));
-  const stages = planStages({ slice, reading, body, coat, targetC, holdMin, followToC });
+  const stages = planStages({
+    ...{ slice, reading, body, coat, targetC, holdMin, followToC },
+    crusted: crust !== null,
+  });
   if (stages === null) return null;
   const massKgM3 = 1000 * densityGPerMl;
   const airless = densityKgM3(composition, FILLED_AT_C);

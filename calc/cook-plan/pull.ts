@@ -10,8 +10,8 @@ export interface CarryOverPull {
 
 /** How long after the heat the core is followed on its climb, min. */
 const CLIMB_MIN = 90;
-/** How near the peak must come to the target, °C, and in how many rounds. */
-const NEAR_C = 0.05;
+/** How near the peak must come to the target, °C, and in how many rounds. The curve is known at whole minutes. */
+const NEAR_C = 0.12;
 const ROUNDS = 6;
 
 /**

@@ -1,8 +1,10 @@
 import {
   airStage,
   bathStage,
+  boilingPointC,
   type HeatStage,
   ovenPan,
+  pressureAtKPa,
   type StageEnd,
   waterLevelMm,
   waterStage,
@@ -38,6 +40,8 @@ export interface StageInput {
   /** Core at which the hold begins, °C, and its length, min. */
   readonly targetC: number;
   readonly holdMin: number;
+  /** A pie: its outside is dry pastry. */
+  readonly crusted: boolean;
   /** The last stage of the chill is followed to here at least, °C: where the cooling rule set ends. */
   readonly followToC: number;
 }
@@ -122,7 +126,26 @@ function continued(cook: HeatStage, minutes: number): HeatStage {
   return { ...cook, end, water: { ...water, bath: { ...water.bath, startC: null } } };
 }
 
-function cookStage({ slice, reading, body, coat }: StageInput, end: StageEnd): HeatStage | null {
+function cookStage(input: StageInput, end: StageEnd): HeatStage | null {
+  const stage = surroundedBy(input, end);
+  return stage && wetFaces(stage, input);
+}
+
+/**
+ * A wet surface in the dry air of an oven is held near the boil by what evaporates from it: it is counted as standing
+ * in air no hotter than that. A crust is dry, and what is covered does not dry out.
+ */
+function wetFaces(stage: HeatStage, { slice, reading, crusted }: StageInput): HeatStage {
+  const { air, water } = stage;
+  const covered = water?.bath.kind === 'oven' && water.bath.pan.covered;
+  if (slice.method === 'poach' || covered || crusted || typeof air.tempC !== 'number') return stage;
+  const boilC = boilingPointC(pressureAtKPa(reading.altitudeM ?? 0));
+  const wet = { ...air, tempC: Math.min(air.tempC, boilC) };
+  if (slice.vessel === 'none' && water === undefined) return { ...stage, air: wet };
+  return slice.lid === 'open' ? { ...stage, faces: { top: wet } } : stage;
+}
+
+function surroundedBy({ slice, reading, body, coat }: StageInput, end: StageEnd): HeatStage | null {
   const { mediumC, altitudeM } = reading;
   if (mediumC === null || altitudeM === null) return null;
   if (slice.method === 'steam') return airStage('steam', mediumC, end);

@@ -116,7 +116,7 @@ const END_TAG = { share: 1, dx: -4, dy: null, anchor: 'end' } as const;
 const TAGS = [
   { share: 0.34, dx: -4, dy: 18, anchor: 'end' },
   { share: 0.3, dx: 6, dy: -8, anchor: 'start' },
-  { share: 0.4, dx: 8, dy: 20, anchor: 'start' },
+  { share: 0.45, dx: 0, dy: -8, anchor: 'middle' },
 ] as const;
 
 function Curve(props: { layout: ChartLayout; series: CurveSeries; index: number; named: boolean }) {

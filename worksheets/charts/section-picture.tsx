@@ -58,7 +58,7 @@ export function SectionPicture({ model }: { model: SectionModel }) {
       )}
       {levels.map((atC) => {
         const pieces = isoline(net, tempC, atC);
-        const tag = outermost(pieces);
+        const tag = tagPlace(pieces, TAG_SHARE * halfMm);
         return pieces.length === 0 ? null : (
           <g key={atC}>
             <path class="section-line" data-strong={atC % 20 === 0 ? 'yes' : undefined} d={lines(pieces)} />
@@ -102,12 +102,15 @@ function linesAt(tempC: Float32Array): number[] {
   return Array.from({ length: count }, (_, i) => (first + i) * step);
 }
 
-/** Where a line is named: at its outermost piece that is not at the wall, on the side without figures. */
-function outermost(pieces: readonly Piece[]): { x: number; y: number } | null {
+/** Lines are named this far out, on the side without figures; shorter ones at their outermost place. */
+const TAG_SHARE = 0.65;
+
+function tagPlace(pieces: readonly Piece[], wantedMm: number): { x: number; y: number } | null {
   const [first] = pieces;
   if (first === undefined) return null;
-  const [x1, y1] = pieces.reduce((best, piece) => (piece[0] > best[0] ? piece : best), first);
-  return { x: x1, y: y1 };
+  const off = ([x]: Piece) => Math.abs(x - wantedMm);
+  const [x, y] = pieces.reduce((best, piece) => (off(piece) < off(best) ? piece : best), first);
+  return { x, y };
 }
 
 function pathOf(polygon: Polygon, px: (x: number) => number, py: (y: number) => number): string {

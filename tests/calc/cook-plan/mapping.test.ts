@@ -108,6 +108,20 @@ describe('the water', () => {
   });
 });
 
+describe('a wet surface in an oven', () => {
+  it('gets no hotter than the boil, under foil or crust it may', () => {
+    const open = solved(problemOf(planTo68({ method: 'oven', oven: degrees(220) }), contextOf(loaf)));
+    expect(Math.max(...open.topC)).toBeLessThan(100);
+    const { stages } = problemOf(
+      planTo68({ method: 'oven', oven: degrees(220), lid: 'lid' }),
+      contextOf(loaf),
+    );
+    expect(stages[0]?.heat.faces).toBeUndefined();
+    const roll = problemOf(planTo68({ method: 'oven', oven: degrees(220), vessel: 'none' }), contextOf(loaf));
+    expect(roll.stages[0]?.heat.air.tempC).toBeLessThan(100.1);
+  });
+});
+
 describe('from limit to target', () => {
   // FSIS Appendix A (2021): 155 °F asks for 22 s of meat without poultry, its column of 6.5-log.
   const rules = { cookRuleSetId: 'us-fsis-meat-6.5', cookLimitId: 'fsis-155F' };
