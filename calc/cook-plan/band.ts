@@ -1,5 +1,7 @@
 import {
+  type Adjustment,
   adjustStage,
+  type BatchThermal,
   foodMaterial,
   type HeatStage,
   OVEN_VAPOUR_KPA,
@@ -73,7 +75,8 @@ export interface BandOptions {
 const DRAW = { fineness: 3, toleranceC: 0.05, everyMin: 4 } as const;
 const CORRIDOR_EVERY_MIN = 4;
 
-interface Draw {
+/** One kitchen's curve. */
+export interface Draw {
   readonly timesMin: Float64Array;
   readonly coreC: Float64Array;
   readonly prediction: ReturnType<typeof predict>;
@@ -96,10 +99,11 @@ export function* planBands(
     runs.push(run);
     yield (draw + 1) / draws;
   }
-  return gathered(problem, runs);
+  return bandsOf(problem, runs, 0);
 }
 
-function followedUpTo(problem: PlanProblem, chillMostMin: number): PlanProblem {
+/** The problem with no stage of its chill followed longer than so many minutes. */
+export function followedUpTo(problem: PlanProblem, chillMostMin: number): PlanProblem {
   const stages = problem.stages.map((stage) => {
     const { end } = stage.heat;
     if (stage.kind !== 'chill' || end.when === 'time') return stage;
@@ -109,12 +113,29 @@ function followedUpTo(problem: PlanProblem, chillMostMin: number): PlanProblem {
   return { ...problem, stages };
 }
 
-function drawOne(problem: PlanProblem, random: () => number): Draw | null {
-  const kitchen = {
+/** A kitchen drawn from the spreads. */
+export function drawKitchen(random: () => number): Adjustment {
+  return {
     filmFactor: Math.exp(PLAN_SPREADS.filmFactor * normal(random)),
     mediumShiftC: PLAN_SPREADS.mediumC * normal(random),
     heatingFactor: Math.exp(PLAN_SPREADS.heatingFactor * normal(random)),
   };
+}
+
+/** Runs one drawn kitchen. Null when the engine refuses it. */
+export function runDraw(
+  problem: PlanProblem,
+  batch: BatchThermal,
+  stages: readonly HeatStage[],
+): Draw | null {
+  const run = simulate(batch, stages, DRAW);
+  if (run === null) return null;
+  const { timesMin, coreC } = run;
+  return { timesMin, coreC, prediction: predict(problem, run, marksOf(problem, run)) };
+}
+
+function drawOne(problem: PlanProblem, random: () => number): Draw | null {
+  const kitchen = drawKitchen(random);
   const conducts = Math.exp(PLAN_SPREADS.conductivity * normal(random));
   const startC = problem.startC + PLAN_SPREADS.startC * normal(random);
   const stretch = PLAN_SPREADS.depthMm * normal(random);
@@ -128,10 +149,7 @@ function drawOne(problem: PlanProblem, random: () => number): Draw | null {
     material: { ...material, conductivityWmK: (tempC: number) => conducts * material.conductivityWmK(tempC) },
   };
   const stages = problem.stages.map(({ heat }) => withVapour(adjustStage(heat, kitchen), vapourKPa));
-  const run = simulate(batch, stages, DRAW);
-  if (run === null) return null;
-  const { timesMin, coreC } = run;
-  return { timesMin, coreC, prediction: predict(problem, run, marksOf(problem, run)) };
+  return runDraw(problem, batch, stages);
 }
 
 /** A fill a little higher or lower. */
@@ -173,13 +191,19 @@ function between(low: number, usual: number, high: number, random: () => number)
     : high - Math.sqrt((1 - share) * (high - low) * (high - usual));
 }
 
-function gathered(problem: PlanProblem, runs: readonly Draw[]): PlanBands {
+/**
+ * The bands of many runs. Times are at least as unsure as the model, counted from `knownMin`: what has been read so far
+ * is certain.
+ */
+export function bandsOf(problem: PlanProblem, runs: readonly Draw[], knownMin: number): PlanBands {
   const predictions = runs.map(({ prediction }) => prediction);
   const times = (of: (prediction: Draw['prediction']) => number | null) =>
-    widened(bandOf(predictions.map((prediction) => of(prediction) ?? Number.POSITIVE_INFINITY)));
+    widened(bandOf(predictions.map((prediction) => of(prediction) ?? Number.POSITIVE_INFINITY)), 0);
+  const sinceThen = (of: (prediction: Draw['prediction']) => number | null) =>
+    widened(bandOf(predictions.map((prediction) => of(prediction) ?? Number.POSITIVE_INFINITY)), knownMin);
   return {
-    targetMin: times(({ targetMin }) => targetMin),
-    heatEndMin: widened(bandOf(predictions.map(({ heatEndMin }) => heatEndMin))),
+    targetMin: sinceThen(({ targetMin }) => targetMin),
+    heatEndMin: sinceThen(({ heatEndMin }) => heatEndMin),
     peakC: bandOf(predictions.map(({ peak }) => peak.tempC)),
     legs: (problem.cool?.legs ?? []).map(({ id }) => ({
       legId: id,
@@ -202,13 +226,10 @@ function bandOf(values: readonly number[]): PlanBand {
   return { low: at(EDGE), middle: at(0.5), high: at(1 - EDGE) };
 }
 
-/** A band of times, no narrower than the model can be trusted. */
-function widened({ low, middle, high }: PlanBand): PlanBand {
-  return {
-    low: Math.min(low, (1 - LEAST_UNSURE) * middle),
-    middle,
-    high: Math.max(high, (1 + LEAST_UNSURE) * middle),
-  };
+/** A band of times, no narrower than the model can be trusted with what lies beyond a known time. */
+function widened({ low, middle, high }: PlanBand, knownMin: number): PlanBand {
+  const ahead = LEAST_UNSURE * Math.max(0, middle - knownMin);
+  return { low: Math.min(low, middle - ahead), middle, high: Math.max(high, middle + ahead) };
 }
 
 function shareOf<T>(all: readonly T[], is: (one: T) => boolean): number {

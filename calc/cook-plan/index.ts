@@ -3,7 +3,8 @@ export { depthMmOf, type MouldBody, mouldBody } from './body.ts';
 export { DEPTHS_MM, type DepthRow, depthRows } from './depths.ts';
 export type { CookPlanFindingId } from './finding-ids.ts';
 export { type LastMoment, lastMomentToChill } from './last-moment.ts';
-export { newChillLeg, newCookPlanSlice } from './new-cook-plan.ts';
+export { type LiveCook, type LiveForecast, type LiveReading, liveForecast } from './live.ts';
+export { newChillLeg, newCookPlanSlice, shippedOven } from './new-cook-plan.ts';
 export {
   type CookPlanContext,
   type MixFractions,

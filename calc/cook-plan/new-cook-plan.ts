@@ -1,5 +1,5 @@
 import { blankEntry, defaultEntry } from '../quantities/index.ts';
-import type { ChillKind, ChillLeg, CookPlanSlice } from './slice.ts';
+import type { ChillKind, ChillLeg, CookPlanSlice, OvenRecord } from './slice.ts';
 
 /** Temperatures a chill is usually held at, °C. Common practice, no source. */
 const USUAL_CHILL_C: Readonly<Record<ChillKind, string>> = {
@@ -44,6 +44,7 @@ export function newCookPlanSlice(): CookPlanSlice {
     mouldsInPan: defaultEntry('1', 'count'),
     level: blankEntry('mm'),
     altitude: defaultEntry('0', 'm'),
+    ovenRecord: shippedOven(),
     target: blankEntry('C'),
     hold: blankEntry('min'),
     rest: defaultEntry('15', 'min'),
@@ -51,6 +52,16 @@ export function newCookPlanSlice(): CookPlanSlice {
     press: blankEntry('min'),
     pressAir: defaultEntry('3', 'C'),
     chill: [newChillLeg('chill-1', 'refrigerate')],
+  };
+}
+
+/** No kitchen learnt yet. */
+export function shippedOven(): OvenRecord {
+  return {
+    name: '',
+    films: defaultEntry('1', 'ratio'),
+    heating: defaultEntry('1', 'ratio'),
+    shift: defaultEntry('0', 'dC'),
   };
 }
 

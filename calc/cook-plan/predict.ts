@@ -37,7 +37,7 @@ export function predict(problem: PlanProblem, run: Curves, marks: readonly PlanM
   };
   const firstChill = marks.find(({ kind }) => kind === 'chill');
   return {
-    targetMin: cook?.reached ? cook.endMin : null,
+    targetMin: targetOf(problem, core, cook),
     heatEndMin,
     peak,
     carryOverC: Math.max(0, peak.tempC - atHeatEndC),
@@ -49,6 +49,19 @@ export function predict(problem: PlanProblem, run: Curves, marks: readonly PlanM
     endC: run.hottestC.at(-1) ?? Number.NaN,
     endMin: run.timesMin.at(-1) ?? Number.NaN,
   };
+}
+
+/** When the target is reached: the end of a cook that waits for it; else where the curve first crosses it. */
+function targetOf(
+  { stages, targetC }: PlanProblem,
+  core: readonly CurvePoint[],
+  cook: PlanMark | undefined,
+): number | null {
+  const waits = stages.find(({ kind }) => kind === 'cook')?.heat.end.when !== 'time';
+  if (waits) return cook?.reached ? cook.endMin : null;
+  const there = core.findIndex(({ tempC }) => tempC >= targetC - LANDING_C);
+  const [a, b] = [core[there - 1], core[there]];
+  return b === undefined ? null : a ? crossing(a, b, targetC) : b.timeMin;
 }
 
 function pointsOf(timesMin: Float64Array, tempC: Float64Array): CurvePoint[] {

@@ -1,4 +1,5 @@
 import type { MissingInput } from '../findings/index.ts';
+import type { Adjustment } from '../heat/index.ts';
 import { type Entry, entryValue, type QuantityKind, readEntry } from '../quantities/index.ts';
 import { usualWallMm } from './coat.ts';
 import type { ChillLeg, CookMethod, CookPlanSlice } from './slice.ts';
@@ -27,6 +28,8 @@ export interface PlanReading {
   /** As typed, over the outside of the mould's base; null when blank. */
   readonly levelMm: number | null;
   readonly altitudeM: number | null;
+  /** The oven record, as the engine adjusts its stages. Null: a figure cannot be read. */
+  readonly oven: Adjustment | null;
   readonly restMin: number | null;
   readonly roomC: number | null;
   readonly pressMin: number;
@@ -82,6 +85,7 @@ export function readPlan(slice: CookPlanSlice): PlanReading {
     mouldsInPan: bath ? above(need('count', 'mouldsInPan', slice.mouldsInPan)) : null,
     levelMm: bath || slice.method === 'poach' ? may('length', 'level', slice.level) : null,
     altitudeM: need('length', 'altitude', slice.altitude) === null ? null : metres(slice.altitude),
+    oven: ovenOf(slice.ovenRecord, need),
     restMin: need('time', 'rest', slice.rest),
     roomC: need('temperature', 'room', slice.room),
     pressMin,
@@ -97,6 +101,20 @@ const above = (value: number | null) => (value !== null && value > 0 ? value : n
 function metres(entry: Entry): number | null {
   const mm = entryValue('length', entry);
   return mm === null ? null : mm / 1000;
+}
+
+/** A record is believed within these: beyond them something else was wrong that day. */
+const BELIEVED = { factor: 10, shiftC: 40 } as const;
+
+function ovenOf({ films, heating, shift }: CookPlanSlice['ovenRecord'], need: Reader): Adjustment | null {
+  const filmFactor = need('ratio', 'ovenRecord.films', films);
+  const heatingFactor = need('ratio', 'ovenRecord.heating', heating);
+  const mediumShiftC = need('temperature-difference', 'ovenRecord.shift', shift);
+  if (filmFactor === null || heatingFactor === null || mediumShiftC === null) return null;
+  const believed = (factor: number) => factor <= BELIEVED.factor && factor >= 1 / BELIEVED.factor;
+  if (!believed(filmFactor) || !believed(heatingFactor) || Math.abs(mediumShiftC) > BELIEVED.shiftC)
+    return null;
+  return { filmFactor, heatingFactor, mediumShiftC };
 }
 
 type Reader = (kind: QuantityKind, field: string, entry: Entry) => number | null;

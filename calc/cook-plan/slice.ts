@@ -26,6 +26,18 @@ export interface ChillLeg {
   top: 'open' | 'covered';
 }
 
+/** What is known of one kitchen's heat against the shipped figures, learnt from a finished cook or typed. */
+export interface OvenRecord {
+  /** Blank: the shipped figures. */
+  name: string;
+  /** Air and water give their heat so many times as well. */
+  films: Entry;
+  /** The oven heats the pan of a bath so many times as strongly. */
+  heating: Entry;
+  /** Oven, steam or kettle is so much hotter than it shows, °C difference. */
+  shift: Entry;
+}
+
 /** How a batch is to be cooked and chilled, for one kind of mould. */
 export interface CookPlanSlice {
   /** Mould of the mould slice; null: the only one there is. */
@@ -59,6 +71,7 @@ export interface CookPlanSlice {
   /** How high the water stands at the mould. Blank: by water and pan; in a kettle, over it. */
   level: Entry;
   altitude: Entry;
+  ovenRecord: OvenRecord;
   /** Core at which the hold begins. Blank: by the limit that was chosen. */
   target: Entry;
   /** Further time in the heat from then on. Blank: by that limit. */

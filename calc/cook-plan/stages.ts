@@ -1,4 +1,5 @@
 import {
+  adjustStage,
   airStage,
   bathStage,
   boilingPointC,
@@ -127,8 +128,9 @@ function continued(cook: HeatStage, minutes: number): HeatStage {
 }
 
 function cookStage(input: StageInput, end: StageEnd): HeatStage | null {
-  const stage = surroundedBy(input, end);
-  return stage && wetFaces(stage, input);
+  const { oven } = input.reading;
+  const stage = oven && surroundedBy(input, end);
+  return stage && adjustStage(wetFaces(stage, input), oven);
 }
 
 /**

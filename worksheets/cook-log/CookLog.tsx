@@ -13,6 +13,7 @@ const StandPanel = later(() => import('./stand.tsx').then((m) => m.StandPanel));
 const AtPresent = later(() => import('./present.tsx').then((m) => m.AtPresent));
 const LogBook = later(() => import('./log-book.tsx').then((m) => m.LogBook));
 const ImportLog = later(() => import('../readings/import-log.tsx').then((m) => m.ImportLog));
+const Forecast = later(() => import('./live-forecast.tsx').then((m) => m.Forecast));
 const Verdict = later(() => import('./verdict.tsx').then((m) => m.CookVerdict));
 const Information = later(() => import('./information.tsx').then((m) => m.Information));
 
@@ -42,6 +43,14 @@ export default function CookLog({ links }: { links: SiteLinks }) {
         <CookProbes />
       </section>
       <Readings />
+      <section aria-labelledby="forecast">
+        <h2 id="forecast">Forecast</h2>
+        <Forecast
+          meanwhile={
+            <p class="say">With a cook plan, every reading forecasts the finish. The probe rules.</p>
+          }
+        />
+      </section>
       <section aria-labelledby="verdict">
         <h2 id="verdict">Verdict</h2>
         <Verdict meanwhile={<NotYet what="CANNOT TELL: nothing on the bench yet" />} />

@@ -15,6 +15,7 @@ import { COOL_RULE_SET_NAMES } from '../words/cool-rule-set-names.ts';
 import { AddChill, ChillList } from './chill-list.tsx';
 import { $cookPlan } from './computed.ts';
 import { AimFields, HeatFields, MouldFields, RestFields } from './fields.tsx';
+import { OvenFields } from './oven-fields.tsx';
 import { PlanCard } from './plan-card.tsx';
 
 provideSlice('cookPlan', newCookPlanSlice);
@@ -47,6 +48,7 @@ export default function CookPlan({ links, standing }: { links: SiteLinks; standi
       <section aria-labelledby="heat">
         <h2 id="heat">The heat</h2>
         <HeatFields findings={findings} />
+        <OvenFields findings={findings} />
       </section>
       <section aria-labelledby="aim">
         <h2 id="aim">How far</h2>

@@ -88,6 +88,19 @@ export function planBlocks(
             : []),
           box('Height over the sea', 'length', 'altitude', 'm'),
         ],
+        [
+          {
+            label: 'Oven record',
+            value: slice.ovenRecord.name.trim() === '' ? 'none: shipped figures' : slice.ovenRecord.name,
+            wide: true,
+          },
+          { label: 'Gives heat, times', value: filled('ratio', slice.ovenRecord.films, 'ratio') },
+          { label: 'Heats the pan, times', value: filled('ratio', slice.ovenRecord.heating, 'ratio') },
+          {
+            label: 'Hotter than shown by',
+            value: filled('temperature-difference', slice.ovenRecord.shift, slice.ovenRecord.shift.unit),
+          },
+        ],
         ...(bath
           ? [
               [

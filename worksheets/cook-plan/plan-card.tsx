@@ -41,6 +41,12 @@ const BLANK: readonly CardBlock[] = [
         { label: 'Height over the sea', unit: 'm' },
       ],
       [
+        { label: 'Oven record', wide: true },
+        { label: 'Gives heat, times' },
+        { label: 'Heats the pan, times' },
+        { label: 'Hotter than shown by', unit: '°C' },
+      ],
+      [
         { label: 'Core to reach', unit: '°C' },
         { label: 'Kept in the heat', unit: 'min' },
         { label: 'Limit', wide: true },

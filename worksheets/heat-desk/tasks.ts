@@ -2,6 +2,9 @@ import {
   type CarryOverPull,
   type DepthRow,
   depthRows,
+  type LiveCook,
+  type LiveForecast,
+  liveForecast,
   type PlanBands,
   type PlanOutcome,
   type PlanProblem,
@@ -30,7 +33,14 @@ export type HeatTask =
       readonly kind: 'depths';
       readonly problems: readonly { readonly depthMm: number; readonly problem: PlanProblem | null }[];
     }
-  | { readonly kind: 'pull'; readonly problem: PlanProblem };
+  | { readonly kind: 'pull'; readonly problem: PlanProblem }
+  | {
+      readonly kind: 'live';
+      readonly cook: LiveCook;
+      readonly draws: number;
+      readonly seed: number;
+      readonly chillMostMin: number;
+    };
 
 /** What each kind of task answers. Null: the engine refused the problem. */
 export interface HeatAnswers {
@@ -38,6 +48,7 @@ export interface HeatAnswers {
   readonly bands: PlanBands | null;
   readonly depths: readonly DepthRow[];
   readonly pull: CarryOverPull | null;
+  readonly live: LiveForecast | null;
 }
 
 export type HeatAnswer = HeatAnswers[keyof HeatAnswers];
@@ -58,6 +69,10 @@ export function* runTask(task: HeatTask): Generator<number, HeatAnswer> {
     }
     case 'depths':
       return yield* depthRows(task.problems);
+    case 'live': {
+      const { cook, draws, seed, chillMostMin } = task;
+      return yield* liveForecast(cook, { draws, random: evenNumbers(seed), chillMostMin });
+    }
     case 'pull':
       return pullForCarryOver(task.problem);
   }

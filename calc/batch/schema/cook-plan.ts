@@ -38,6 +38,7 @@ export const cookPlan = v.strictObject({
   mouldsInPan: entry,
   level: entry,
   altitude: entry,
+  ovenRecord: v.strictObject({ name: text, films: entry, heating: entry, shift: entry }),
   target: entry,
   hold: entry,
   rest: entry,

@@ -58,6 +58,10 @@ export function* forecast(
   };
 }
 
+/** A kitchen drawn from what a fit leaves open; without a fit from the spreads. `random` gives even numbers in 0–1. */
+export const drawAdjustment = (fit: Fit | null, random: () => number): Adjustment =>
+  adjustmentOf(drawn(fit, random));
+
 function drawn(fit: Fit | null, random: () => number): Unknowns {
   if (fit === null)
     return Object.fromEntries(NAMES.map((name) => [name, normal(random)])) as Record<

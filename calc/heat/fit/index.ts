@@ -1,3 +1,3 @@
 export { type Adjustment, adjustStage, SPREAD, UNADJUSTED } from './adjust.ts';
 export { coreOfRun, type Fit, fitToReadings, type Reading } from './fit.ts';
-export { type Band, type Forecast, forecast, pullAtC } from './forecast.ts';
+export { type Band, drawAdjustment, type Forecast, forecast, pullAtC } from './forecast.ts';
