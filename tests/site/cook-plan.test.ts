@@ -120,6 +120,31 @@ describe('the cook plan', () => {
     expect(await answer(page, 'Carry-over').count()).toBe(1);
   });
 
+  it('learns the oven from the readings of the cook log, and offers it to the next plan', async () => {
+    await using visit = await openPage(DEMO);
+    const { page } = visit;
+    await awake(page);
+    await field(page, 'Oven at').fill('160');
+    await saved(page);
+    await page.goto('/worksheets/cook-log/');
+    await awake(page);
+    await expect
+      .poll(() => page.locator('section[aria-labelledby="forecast"]').textContent(), { timeout: 30_000 })
+      .toMatch(/Learnt from \d+ readings .*Carry-over, as forecast.*Band of the peak/);
+    expect(await page.getByText(/^Forecast, predicted|Forecast, predicted: from/).count()).toBe(1);
+    await expectNoBrokenNumber(page);
+    await page.getByRole('textbox', { name: 'Name of the oven record' }).fill('Deck oven, long pan');
+    await page.getByRole('button', { name: 'Keep it for the next plan' }).click();
+    await page.getByText('Kept as Deck oven, long pan.').waitFor();
+    await page.goto(PATH);
+    await awake(page);
+    await page.getByText('Oven record: what an earlier cook taught').click();
+    await page.getByRole('combobox', { name: 'Oven record' }).selectOption('Deck oven, long pan');
+    expect(await field(page, 'The oven heats the pan, times').inputValue()).not.toBe('');
+    await expect.poll(() => page.getByText(/^STALE: what stands below/).count()).toBe(1);
+    expect(visit.problems).toEqual([]);
+  });
+
   it('without a script is a form to write on', async () => {
     await using visit = await openPage(PATH, { javaScript: false });
     const text = (await visit.page.locator('main').textContent()) ?? '';
