@@ -2,19 +2,18 @@ import { useId } from 'preact/hooks';
 import { isobands, isoline, outlinePieces, type Piece, type Polygon } from './isobands.ts';
 import { BAND_STEPS_C, extentOf, type SectionModel, sectionRows } from './section-model.ts';
 
-/** Drawn this wide at most, px; its height follows. */
+/** Drawn this wide unless told, px; its height follows. */
 const WIDE = 420;
 const EDGE = 10;
 const MOST_HIGH = 300;
 const f = (value: number) => Math.round(value * 10) / 10;
 
 /** The upright cut as a field of temperature: bands by shade, lines every ten degrees, figures at nine places. */
-export function SectionPicture({ model }: { model: SectionModel }) {
+export function SectionPicture({ model, width = WIDE }: { model: SectionModel; width?: number }) {
   const id = useId();
   const { net, tempC } = model;
   const { halfMm, heightMm } = extentOf(net);
-  const scale = Math.min((WIDE - 2 * EDGE) / (2 * halfMm), MOST_HIGH / heightMm);
-  const width = WIDE;
+  const scale = Math.min((width - 2 * EDGE) / (2 * halfMm), MOST_HIGH / heightMm);
   const height = heightMm * scale + 2 * EDGE;
   const px = (x: number) => f(width / 2 + x * scale);
   const py = (y: number) => f(height - EDGE - y * scale);

@@ -16,6 +16,9 @@ import { sectionAtMoment } from './section.tsx';
 /** On paper the chart is as wide as the card, px of 0.75 pt. */
 const CHART = { width: 660, height: 250 } as const;
 
+/** Two cuts stand side by side, none drawn smaller than this: figures on paper keep their 9 pt. */
+const CUT_WIDE = 300;
+
 /** The card with everything known. A stale curve does not go to paper. */
 export function FilledCard({ paper, standing }: { paper: Paper; standing: string }) {
   const derived = useShared($cookPlan);
@@ -59,7 +62,7 @@ function Cuts({ outcome }: { outcome: PlanOutcome }) {
         const model = sectionAtMoment(outcome, timeMin);
         return model === null ? null : (
           <figure key={`${i}-${timeMin}`}>
-            <SectionPicture model={model} />
+            <SectionPicture model={model} width={CUT_WIDE} />
             <figcaption>{sectionSummary(model)}</figcaption>
           </figure>
         );
