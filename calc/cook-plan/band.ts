@@ -228,8 +228,11 @@ function bandOf(values: readonly number[]): PlanBand {
 
 /** A band of times, no narrower than the model can be trusted with what lies beyond a known time. */
 function widened({ low, middle, high }: PlanBand, knownMin: number): PlanBand {
-  const ahead = LEAST_UNSURE * Math.max(0, middle - knownMin);
-  return { low: Math.min(low, middle - ahead), middle, high: Math.max(high, middle + ahead) };
+  // Where most kitchens never get there, what is known is the quickest.
+  const centre = Number.isFinite(middle) ? middle : low;
+  const ahead = LEAST_UNSURE * Math.max(0, centre - knownMin);
+  if (!Number.isFinite(centre)) return { low, middle, high };
+  return { low: Math.min(low, centre - ahead), middle, high: Math.max(high, centre + ahead) };
 }
 
 function shareOf<T>(all: readonly T[], is: (one: T) => boolean): number {

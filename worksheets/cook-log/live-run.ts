@@ -47,7 +47,7 @@ const PAST_DEADLINE = 1.25;
 const MS_PER_MIN = 60_000;
 
 /** Readings of the ruling log since the mould went in, those a person left out and those that cannot be read left out. */
-export function liveInput(cook: CookComputed, plan: CookPlanComputed): LiveInput | NoForecast {
+function liveInput(cook: CookComputed, plan: CookPlanComputed): LiveInput | NoForecast {
   if (plan.batch.cookPlan === undefined) return 'no-plan';
   const { problem } = plan.ground;
   if (problem === null) return 'plan-open';

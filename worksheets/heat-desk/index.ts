@@ -1,9 +1,6 @@
 import { type HeatWorker, type HireWorker, heatDesk } from './desk.ts';
 import type { FromRunner } from './runner.ts';
 
-export type { CallOptions } from './desk.ts';
-export type { HeatAnswers, HeatTask } from './tasks.ts';
-
 const hire: HireWorker = (onMessage, onCrash): HeatWorker => {
   const worker = new Worker(new URL('./heat.worker.ts', import.meta.url), { type: 'module' });
   worker.addEventListener('message', (event: MessageEvent<FromRunner>) => onMessage(event.data));

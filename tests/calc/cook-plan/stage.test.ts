@@ -187,6 +187,9 @@ describe('the band', () => {
     while (!step.done) step = steps.next();
     expect(step.value?.targetMin.high).toBe(Number.POSITIVE_INFINITY);
     expect(step.value?.missesCook).toBeGreaterThan(0.2);
+    expect(step.value?.targetMin.low).toBeGreaterThan(0);
+    // A refrigerator followed for an hour only: no kitchen is down to 5 °C by then.
+    expect(step.value?.legs.every(({ elapsedMin }) => !Number.isNaN(elapsedMin.low))).toBe(true);
   });
 });
 
