@@ -22,6 +22,7 @@ const PLACES = [
   ['steps', 'Steps'],
   ['probes', 'Probes'],
   ['readings', 'Readings'],
+  ['forecast', 'Forecast'],
   ['verdict', 'Verdict'],
 ] as const;
 
