@@ -8,6 +8,7 @@ import {
   SPREAD,
   simulate,
 } from '../heat/index.ts';
+import { followedCore } from './followed-core.ts';
 import { predict } from './predict.ts';
 import type { PlanProblem } from './problem.ts';
 import { marksOf } from './solve.ts';
@@ -72,7 +73,7 @@ export interface BandOptions {
 }
 
 /** Draws differ by minutes and degrees: a coarse net and a loose step do for them. */
-const DRAW = { fineness: 3, toleranceC: 0.05, everyMin: 4 } as const;
+const DRAW = { fineness: 3, toleranceC: 0.05, everyMin: 4, pictureEveryMin: 8 } as const;
 const CORRIDOR_EVERY_MIN = 4;
 
 /** One kitchen's curve. */
@@ -130,8 +131,8 @@ export function runDraw(
 ): Draw | null {
   const run = simulate(batch, stages, DRAW);
   if (run === null) return null;
-  const { timesMin, coreC } = run;
-  return { timesMin, coreC, prediction: predict(problem, run, marksOf(problem, run)) };
+  const prediction = predict(problem, run, marksOf(problem, run));
+  return { timesMin: run.timesMin, coreC: followedCore(run, prediction.heatEndMin), prediction };
 }
 
 function drawOne(problem: PlanProblem, random: () => number): Draw | null {

@@ -7,6 +7,7 @@ import {
   LINE_70_Z10,
   pasteurisationValue,
 } from '../lethality/index.ts';
+import { followedCore } from './followed-core.ts';
 import type { PlanProblem } from './problem.ts';
 import type { PlanMark, PlanPrediction, PlanValues, PredictedState } from './values.ts';
 
@@ -15,13 +16,14 @@ const VALUE_FLOOR_C = 60;
 /** Room for the engine's landing on a stage's end temperature, °C. */
 const LANDING_C = 0.001;
 
-type Curves = Pick<HeatRun, 'timesMin' | 'coreC' | 'hottestC'>;
+/** What a run must have recorded: its curves, and pictures of the field a few minutes apart. */
+type Curves = Pick<HeatRun, 'timesMin' | 'coreC' | 'coreHeightMm' | 'hottestC' | 'pictures' | 'network'>;
 
 /** Reads a predicted curve by the limit and the cooling rule set of the plan. */
 export function predict(problem: PlanProblem, run: Curves, marks: readonly PlanMark[]): PlanPrediction {
   const cook = marks.find(({ kind }) => kind === 'cook');
   const heatEndMin = marks.findLast(({ kind }) => kind === 'cook' || kind === 'hold')?.endMin ?? 0;
-  const core = pointsOf(run.timesMin, run.coreC);
+  const core = pointsOf(run.timesMin, followedCore(run, heatEndMin));
   const peak = core.reduce((best, point) => (point.tempC > best.tempC ? point : best), {
     timeMin: 0,
     tempC: Number.NEGATIVE_INFINITY,

@@ -1,4 +1,5 @@
 import { simulate } from '../heat/index.ts';
+import { FOLLOW_EVERY_MIN, followedCore } from './followed-core.ts';
 import type { PlanProblem } from './problem.ts';
 import { thermalOf } from './solve.ts';
 
@@ -12,7 +13,9 @@ export interface CarryOverPull {
 const CLIMB_MIN = 90;
 /** How near the peak must come to the target, °C, and in how many rounds. The curve is known at whole minutes. */
 const NEAR_C = 0.12;
-const ROUNDS = 6;
+const ROUNDS = 8;
+/** Degrees of the pull for one of the peak: never followed further than this. */
+const MOST_SLOPE = 4;
 
 /**
  * When to take the mould out so that carry-over brings its coldest spot just to the target. Information: whoever goes
@@ -32,18 +35,20 @@ export function pullForCarryOver(problem: PlanProblem): CarryOverPull | null {
     return minutes > 0 ? [{ ...heat, end: { when: 'time', minutes } as const }] : [];
   });
   let pullC = problem.targetC;
+  let before: { readonly pullC: number; readonly over: number } | null = null;
   for (let round = 0; round < ROUNDS; round++) {
-    const run = simulate(batch, [{ ...cook.heat, end: { ...end, tempC: pullC } }, ...climb]);
+    const stages = [{ ...cook.heat, end: { ...end, tempC: pullC } }, ...climb];
+    const run = simulate(batch, stages, { pictureEveryMin: FOLLOW_EVERY_MIN });
     const out = run?.stages[0];
     if (run === null || out === undefined || !out.reached) return null;
-    const peakC = run.coreC.reduce(
-      (most, tempC, i) => ((run.timesMin[i] ?? 0) >= out.timeMin ? Math.max(most, tempC) : most),
-      pullC,
-    );
+    const peakC = followedCore(run, out.timeMin).reduce((most, tempC) => Math.max(most, tempC), pullC);
     const over = peakC - problem.targetC;
     if (over <= NEAR_C && over >= 0) return { tempC: pullC, timeMin: out.timeMin };
-    // Toward the safe side: the peak ends at the target or just over it.
-    pullC -= over - NEAR_C / 2;
+    // Along the line through the last two tries, to the safe side: the peak ends at the target or just over it.
+    const slope: number =
+      before === null || before.over === over ? 1 : (pullC - before.pullC) / (over - before.over);
+    before = { pullC, over };
+    pullC -= Math.min(MOST_SLOPE, Math.max(1 / MOST_SLOPE, slope)) * (over - NEAR_C / 2);
   }
   return null;
 }

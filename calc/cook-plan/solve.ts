@@ -1,4 +1,5 @@
 import { type BatchThermal, foodMaterial, type HeatRun, simulate, type Tier } from '../heat/index.ts';
+import { FOLLOW_EVERY_MIN, followedCore } from './followed-core.ts';
 import { predict } from './predict.ts';
 import type { PlanProblem } from './problem.ts';
 import { sectionOfRun, sectionPictures } from './section.ts';
@@ -6,7 +7,7 @@ import type { PlanMark, PlanOutcome } from './values.ts';
 
 export interface SolveOptions {
   readonly tier?: Tier;
-  /** Minutes between pictures of the section; none: only where stages end. */
+  /** Minutes between pictures of the section. */
   readonly pictureEveryMin?: number;
 }
 
@@ -22,27 +23,28 @@ export function thermalOf(problem: PlanProblem): BatchThermal | null {
  * @returns null when the engine refuses a measure, a film or a temperature
  */
 export function solvePlan(problem: PlanProblem, options: SolveOptions = {}): PlanOutcome | null {
-  const { tier = 'exact', pictureEveryMin } = options;
+  const { tier = 'exact', pictureEveryMin = FOLLOW_EVERY_MIN } = options;
   const batch = thermalOf(problem);
   if (batch === null) return null;
   const run = simulate(
     batch,
     problem.stages.map(({ heat }) => heat),
-    { tier, ...(pictureEveryMin === undefined ? {} : { pictureEveryMin }) },
+    { tier, pictureEveryMin },
   );
   if (run === null) return null;
   const marks = marksOf(problem, run);
+  const prediction = predict(problem, run, marks);
   const { net, nodes } = sectionOfRun(run);
   return {
     tier,
     timesMin: run.timesMin,
-    coreC: run.coreC,
+    coreC: followedCore(run, prediction.heatEndMin),
     hottestC: run.hottestC,
     topC: run.topC,
     bathC: bathOf(problem, run, marks),
     coreHeightMm: run.coreHeightMm,
     marks,
-    prediction: predict(problem, run, marks),
+    prediction,
     section: net,
     pictures: sectionPictures(run, nodes),
     energy: run.energy,

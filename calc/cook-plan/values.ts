@@ -55,7 +55,7 @@ export interface PlanMark {
 export interface PlanOutcome {
   readonly tier: Tier;
   readonly timesMin: Float64Array;
-  /** Coldest spot of the upright middle line. */
+  /** Coldest spot of the upright middle line; out of the heat, the spot that was coldest then. */
   readonly coreC: Float64Array;
   /** Hottest spot of it: the last to cool. */
   readonly hottestC: Float64Array;

@@ -109,11 +109,22 @@ describe('reading a curve', () => {
     };
     const timesMin = Float64Array.from({ length: 2 * peakAt + 1 }, (_, i) => i);
     const tempC = timesMin.map((timeMin) => 80 - Math.abs(timeMin - peakAt));
+    // A net of one node shows the same everywhere.
+    const pictures = Array.from(timesMin, (timeMin, i) => ({
+      timeMin,
+      tempC: Float32Array.from([tempC[i] ?? 0, tempC[i] ?? 0]),
+    }));
+    const solid = { axisNodes: Int32Array.from([0, 1]), axisHeights: Float64Array.from([0, 0.07]) };
+    const straight = {
+      ...{ timesMin, coreC: tempC, hottestC: tempC, pictures },
+      coreHeightMm: timesMin.map(() => 35),
+      network: { solid } as unknown as Parameters<typeof predict>[1]['network'],
+    };
     const marks = [
       { kind: 'cook', legId: null, startMin: 0, endMin: peakAt, reached: true },
       { kind: 'chill', legId: 'chill-1', startMin: peakAt, endMin: 2 * peakAt, reached: true },
     ] as const;
-    const prediction = predict(problem, { timesMin, coreC: tempC, hottestC: tempC }, marks);
+    const prediction = predict(problem, straight, marks);
     // Derived: 70 °C and over for ten minutes on either side of the peak.
     expect(prediction.hold).toEqual({ state: 'within', heldMin: 20 });
     expect(prediction.comeUpMin).toBeCloseTo(54.444 - 10, 2);
@@ -122,6 +133,28 @@ describe('reading a curve', () => {
     // P by z = 10 °C of one straight rise to 80 °C from far below: 10 ÷ ln 10 × 10 min.
     expect(prediction.value.z10.heatMin).toBeCloseTo((10 / Math.LN10) * 10, 3);
     expect(prediction.value.z10.wholeMin).toBeCloseTo(2 * (10 / Math.LN10) * 10, 3);
+  });
+});
+
+describe('the core out of the heat', () => {
+  it('is the spot that was coldest, not the surface that cools first', () => {
+    const { coreC, topC, timesMin, prediction } = solved(problemOf(planTo68(), contextOf(loaf)), 'exact');
+    const later = timesMin.findIndex((timeMin) => timeMin >= prediction.heatEndMin + 20);
+    expect(coreC[later]).toBeGreaterThan(68);
+    expect(coreC[later]).toBeGreaterThan((topC[later] ?? 0) + 3);
+    const end = timesMin.findIndex((timeMin) => timeMin >= prediction.heatEndMin);
+    // No step where the one is handed over to the other.
+    expect(Math.abs((coreC[end + 1] ?? 0) - (coreC[end] ?? 0))).toBeLessThan(1);
+  });
+
+  it('carries over as a brick does that leaves its bath', () => {
+    // Numeric reference of a brick of 240 × 100 × 75 mm in water at 85 °C, film 300: out at 68 °C it peaks at 73.0 °C
+    // 26.5 min later in a room and a refrigerator (derived). Ours has other properties and a wall: within two degrees.
+    const slice = planTo68({ method: 'poach', kettle: degrees(85), vessel: 'tinplate' });
+    const { prediction } = solved(problemOf(slice, contextOf(loaf)), 'exact');
+    expect(prediction.peak.tempC).toBeGreaterThan(71);
+    expect(prediction.peak.tempC).toBeLessThan(75);
+    expect(prediction.peak.timeMin - prediction.heatEndMin).toBeGreaterThan(15);
   });
 });
 
