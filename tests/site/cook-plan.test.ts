@@ -57,7 +57,9 @@ describe('the cook plan', () => {
     await awake(page);
     await expect.poll(() => reached(page).count(), { timeout: 20_000 }).toBe(1);
     expect(await sidewaysScrollPx(page)).toBe(0);
-    await tabTo(page, 'Look at the moment', 200);
+    await tabTo(page, 'Cut');
+    await page.keyboard.press('Enter');
+    await tabTo(page, 'Look at the moment');
     await page.keyboard.press('Home');
     await expect
       .poll(() => page.locator('.section-figure figcaption').first().textContent())
@@ -66,7 +68,7 @@ describe('the cook plan', () => {
     await expect
       .poll(() => page.locator('.section-figure figcaption').first().textContent())
       .toMatch(/at 0:05, in the heat/);
-    await tabTo(page, 'Depth of the mould', 200);
+    await tabTo(page, 'Depth of the mould');
     for (let press = 0; press < 4; press++) await page.keyboard.press('ArrowRight');
     await expect
       .poll(() => page.locator('#what-if').locator('..').textContent(), { timeout: 20_000 })
