@@ -1,37 +1,24 @@
-import { type Batch, type HistoryEntry, historyFault } from '@larderwright/calc/batch';
+import { type HistoryEntry, historyFault } from '@larderwright/calc/batch';
+import type { ComponentType } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
-import { CardBlocks } from '../parts/card-blocks.tsx';
-import { cardHead } from '../parts/card-head.ts';
-import { wallOf } from '../parts/clock-text.ts';
-import { PrintCard } from '../parts/print-card.tsx';
-import { nowIso } from '../state/clock.ts';
 import { $history } from '../state/kept-history.ts';
 import { $batch } from '../state/store.ts';
 import { useShared } from '../state/use-shared.ts';
-import { fieldWords } from '../words/fields.ts';
-import { usePaper } from './use-paper.ts';
-
-const when = (iso: string) => {
-  const wall = wallOf(iso);
-  return wall ? `${wall.date} ${wall.clock.slice(0, 5)}` : iso;
-};
-const blank = (text: string) => (text === '' ? 'blank' : text);
-const whatOf = ({ what, row }: HistoryEntry) => [row, fieldWords(what)].filter(Boolean).join(': ');
-/** Enough of a checksum to compare by eye; the record has all of it. */
-const shortSum = (sum: string) => sum.slice(0, 8);
+import type { HistoryPaperProps } from './history-paper.tsx';
+import { historyWords } from './history-words.ts';
 
 /** What was changed among readings, weights and signatures, on screen and on paper. */
 export function ChangeHistory() {
   const batch = useShared($batch);
   const kept = useShared($history);
   const history = kept?.batchId === batch.id ? kept.history : batch.history;
-  const [onPaper, setOnPaper] = useState(false);
+  const [Paper, setPaper] = useState<{ of: ComponentType<HistoryPaperProps> } | null>(null);
   const fault = historyFault(batch.id, history);
   // The card is set first, then the browser's own window opens on it.
   useEffect(() => {
-    if (!onPaper) return;
+    if (!Paper) return;
     const root = document.documentElement;
-    const over = () => setOnPaper(false);
+    const over = () => setPaper(null);
     root.dataset.paper = 'history';
     addEventListener('afterprint', over, { once: true });
     print();
@@ -39,7 +26,11 @@ export function ChangeHistory() {
       delete root.dataset.paper;
       removeEventListener('afterprint', over);
     };
-  }, [onPaper]);
+  }, [Paper]);
+  const set = async () => {
+    const { HistoryPaper } = await import('./history-paper.tsx');
+    setPaper({ of: HistoryPaper });
+  };
   return (
     <>
       <h3>History of changes</h3>
@@ -62,13 +53,13 @@ export function ChangeHistory() {
             <HistoryTable history={history} />
           </details>
           <p class="buttons">
-            <button type="button" onClick={() => setOnPaper(true)}>
+            <button type="button" onClick={() => void set()}>
               Print the history
             </button>
           </p>
         </>
       )}
-      {onPaper ? <HistoryPaper batch={batch} history={history} fault={fault} /> : null}
+      {Paper ? <Paper.of batch={batch} history={history} fault={fault} /> : null}
     </>
   );
 }
@@ -87,59 +78,20 @@ function HistoryTable({ history }: { history: readonly HistoryEntry[] }) {
           </tr>
         </thead>
         <tbody>
-          {history.toReversed().map((entry) => (
-            <tr key={entry.sum}>
-              <td>{when(entry.at)}</td>
-              <td>{whatOf(entry)}</td>
-              <td>{blank(entry.from)}</td>
-              <td>{blank(entry.to)}</td>
-              <td>{entry.by || 'not said'}</td>
-            </tr>
-          ))}
+          {history.toReversed().map((entry) => {
+            const { when, what, from, to, who } = historyWords(entry);
+            return (
+              <tr key={entry.sum}>
+                <td>{when}</td>
+                <td>{what}</td>
+                <td>{from}</td>
+                <td>{to}</td>
+                <td>{who}</td>
+              </tr>
+            );
+          })}
         </tbody>
       </table>
     </section>
-  );
-}
-
-interface HistoryPaperProps {
-  batch: Batch;
-  history: readonly HistoryEntry[];
-  fault: number | null;
-}
-
-function HistoryPaper({ batch, history, fault }: HistoryPaperProps) {
-  const [paper] = usePaper();
-  return (
-    <div class="history-paper">
-      <PrintCard
-        title="History of changes"
-        head={cardHead(batch, [], nowIso())}
-        paper={paper}
-        stops={fault === null ? [] : [`Entry ${fault + 1} does not fit those before it.`]}
-        standing="What was changed in the record after it was first written down. It shows a slip or a careless hand, and is no proof against someone who means to deceive."
-        noRules="No rule is judged here"
-      >
-        <CardBlocks
-          blocks={[
-            {
-              title: `${history.length} change${history.length === 1 ? '' : 's'}, the first on top`,
-              table: {
-                columns: ['When', 'What', 'From', 'To', 'Who', 'Sum'],
-                rows: history.map((entry) => [
-                  when(entry.at),
-                  whatOf(entry),
-                  blank(entry.from),
-                  blank(entry.to),
-                  entry.by || 'not said',
-                  shortSum(entry.sum),
-                ]),
-              },
-            },
-            { title: 'Read by', rows: [[{ label: 'Name', wide: true }, { label: 'Date' }]] },
-          ]}
-        />
-      </PrintCard>
-    </div>
   );
 }

@@ -1,5 +1,5 @@
 import type { ComponentChildren, ComponentType } from 'preact';
-import { useContext, useEffect, useState } from 'preact/hooks';
+import { useContext, useEffect, useLayoutEffect, useState } from 'preact/hooks';
 import { Example } from '../example/mode.ts';
 import { startBatch } from '../state/start.ts';
 import { $batch, $life, $notice } from '../state/store.ts';
@@ -14,7 +14,8 @@ export function WorksheetFrame({ links, children }: { links: SiteLinks; children
   const hydrated = useHydrated();
   const example = useContext(Example);
   const life = useShared($life);
-  useEffect(() => (example ? example.open() : startBatch(links.demoBase)), [example, links.demoBase]);
+  // Before anything typed meanwhile is handed over: what keeps it is asked for ahead of what computes with it.
+  useLayoutEffect(() => (example ? example.open() : startBatch(links.demoBase)), [example, links.demoBase]);
   return (
     <Hydrated.Provider value={hydrated}>
       <Links.Provider value={links}>
