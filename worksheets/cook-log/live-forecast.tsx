@@ -11,6 +11,7 @@ import { offsetOfBatch } from '../readings/offset-of-batch.ts';
 import { nowIso } from '../state/clock.ts';
 import { $batch } from '../state/store.ts';
 import { useShared } from '../state/use-shared.ts';
+import { cookPlanWorkings } from '../words/cook-plan.ts';
 import { $cook } from './computed.ts';
 import { liveChart } from './live-chart.ts';
 import { $live, followCook, type LiveInput, type NoForecast } from './live-run.ts';
@@ -70,18 +71,21 @@ function Told({ forecast, input }: { forecast: LiveForecast; input: LiveInput })
           label={`Core at ${degreesText(input.cook.problem.targetC)}`}
           value={prediction.targetMin === null ? null : clock(prediction.targetMin)}
           missing={over ? 'Not reached, as forecast' : 'Never in this heat, as forecast'}
+          worked={<p>{cookPlanWorkings.curve}</p>}
         >
           <p>Band: {between(bands.targetMin)}</p>
         </Answer>
         <Answer
           label={over ? 'Came out of the heat' : 'The moment to pull'}
           value={clock(prediction.heatEndMin)}
+          worked={<p>The core is at its target, and the hold that the limit asks for is over. Derived.</p>}
         >
           {over ? null : <p>Band: {between(bands.heatEndMin)}. Only with the core read at its target.</p>}
         </Answer>
         <Answer
           label="Carry-over, as forecast"
           value={`${riseText(prediction.carryOverC)}, peak ${degreesText(prediction.peak.tempC, 'down')}`}
+          worked={<p>{cookPlanWorkings.carryOver}</p>}
         >
           <p>
             Band of the peak: {degreesText(bands.peakC.low, 'down')} to {degreesText(bands.peakC.high, 'up')}

@@ -80,6 +80,7 @@ function Figures({ plan, outcome }: FiguresProps) {
         <Answer
           label="The moment to pull: out of the heat after"
           value={targetMin === null ? null : timeWords(heatEndMin)}
+          worked={<p>The core is at its target, and the hold that the limit asks for is over. Derived.</p>}
         >
           <p>
             {holdMin ? `Its hold of ${timeWords(holdMin)} is done then. ` : ''}
@@ -98,6 +99,7 @@ function Figures({ plan, outcome }: FiguresProps) {
         <Answer
           label="The last spot is down to the end of the chill after"
           value={`${timeWords(prediction.endMin)}, ${degreesText(prediction.endC, 'up')}`}
+          worked={<p>{cookPlanWorkings.cooling}</p>}
         />
         <Answer
           label="Lethality, for information"
@@ -113,6 +115,9 @@ function Figures({ plan, outcome }: FiguresProps) {
           label="The hold of the limit"
           value={prediction.hold ? PREDICTED_NAMES[prediction.hold.state] : null}
           missing="Cannot tell: no limit is chosen"
+          worked={
+            <p>Time the coldest spot stays at or above the limit’s temperature, by the curve. Derived.</p>
+          }
         >
           {prediction.hold ? <p>At or above it for {timeWords(prediction.hold.heldMin)}.</p> : null}
         </Answer>

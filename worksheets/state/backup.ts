@@ -32,7 +32,7 @@ export async function lastBackup(): Promise<string | null> {
 }
 
 /** Remembers that everything here was saved to a file just now. */
-async function noteBackup(): Promise<void> {
+export async function noteBackup(): Promise<void> {
   const db = await database();
   await db.put('desk', nowIso(), 'backedUpAt');
 }
