@@ -87,7 +87,7 @@ export function HandOn({ shelf, onBench, links }: HandOnProps) {
             void noteBackup();
           }}
         >
-          Save all {batches.length} batches
+          {batches.length === 1 ? 'Save all there is' : `Save all ${batches.length} batches`}
         </button>
       </p>
       {unreadable > 0 ? (
