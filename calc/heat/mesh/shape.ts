@@ -36,14 +36,20 @@ const SLAB_REACH_M = 1;
 /**
  * The net of a shape. `fineness` is how many cells span the shortest way through the body; cells along
  * the length are `LENGTHWISE` times longer. `refine` cuts each of those cells that many times each way.
+ * `smooth` is how many layers do along a lying body whose field is smooth; null where a front may pass.
  */
-export function solidOfShape(shape: HeatShape, fineness: number, refine: 1 | 2 = 1): Solid {
+export function solidOfShape(
+  shape: HeatShape,
+  fineness: number,
+  refine: 1 | 2 = 1,
+  smooth: number | null = null,
+): Solid {
   const count = (wanted: number, least: number) =>
     refine * Math.min(MOST_CELLS, Math.max(least, Math.round(wanted)));
   /** Even, so that a node lies at mid-height. */
   const evenCount = (wanted: number, least: number) =>
     refine * Math.min(MOST_CELLS, Math.max(least, 2 * Math.round(wanted / 2)));
-  return drawn(shape, fineness, { count, evenCount });
+  return drawn(shape, fineness, { count, evenCount, smooth });
 }
 
 /** However long or flat a body is, no more cells than this lie along one way. */
@@ -52,6 +58,7 @@ const MOST_CELLS = 40;
 interface Counts {
   readonly count: (wanted: number, least: number) => number;
   readonly evenCount: (wanted: number, least: number) => number;
+  readonly smooth: number | null;
 }
 
 function drawn(shape: HeatShape, fineness: number, counts: Counts): Solid {
@@ -117,7 +124,8 @@ const DISC_SHARE = 0.85;
 const inradius = (widthMm: number, depthMm: number) =>
   (widthMm * depthMm) / (widthMm + 2 * Math.hypot(widthMm / 2, depthMm));
 
-function lengthwise(lengthMm: number, cellMm: number, { count }: Counts) {
+function lengthwise(lengthMm: number, cellMm: number, { count, smooth }: Counts) {
+  if (smooth !== null) return { reachM: lengthMm / 2000, cells: smooth - 1, smooth: true };
   return { reachM: lengthMm / 2000, cells: count(lengthMm / 2 / (LENGTHWISE * cellMm), 3) };
 }
 

@@ -1,3 +1,4 @@
+import { evenLayers, type Lengthwise, smoothLayers } from './lengthwise.ts';
 import type { Face, Section } from './section.ts';
 
 /** Which way the section is drawn out: a loaf lies along, an oval or a pot stands up. */
@@ -14,8 +15,8 @@ export interface Patch {
 }
 
 /**
- * A symmetric part of the body: the section repeated in layers. Node `layer × perLayer + i` is section
- * node i. A lying body is a quarter, its first layer the plane of symmetry at mid-length; a standing
+ * A symmetric part of the body: the section repeated in layers. Node `i × layers + layer` is section
+ * node i of a layer. A lying body is a quarter, its first layer the plane of symmetry at mid-length; a standing
  * one is a quarter of the plan, its layers going up.
  */
 export interface Solid {
@@ -23,9 +24,8 @@ export interface Solid {
   readonly extrusion: Extrusion;
   readonly perLayer: number;
   readonly layers: number;
-  /** Extent of each layer along the draw, m, and its place. */
-  readonly layerThickness: Float64Array;
-  readonly layerPlace: Float64Array;
+  /** The layers along the draw. */
+  readonly along: Lengthwise;
   /** How much longer than the mean the body is at a section node. One for straight ends. */
   readonly stretch: Float64Array;
   readonly volumeM3: Float64Array;
@@ -44,24 +44,25 @@ export interface Draw {
   /** Half the length of a lying body, the depth of a standing one, m. */
   readonly reachM: number;
   readonly cells: number;
+  /** Whether the layers may stand far apart because the field between them is smooth. Lying bodies only. */
+  readonly smooth?: boolean;
   /** Half-length at the base over that at the rim, for ends that lean. One for straight ends. */
   readonly baseShare?: number;
 }
 
 /** Draws a section out into a solid. */
-export function solidOf(section: Section, { extrusion, reachM, cells, baseShare = 1 }: Draw): Solid {
+export function solidOf(
+  section: Section,
+  { extrusion, reachM, cells, smooth = false, baseShare = 1 }: Draw,
+): Solid {
   const perLayer = section.x.length;
   const layers = cells + 1;
-  const gap = reachM / cells;
-  const layerPlace = Float64Array.from({ length: layers }, (_, layer) => layer * gap);
-  const layerThickness = Float64Array.from({ length: layers }, (_, layer) =>
-    layer === 0 || layer === cells ? gap / 2 : gap,
-  );
+  const along = smooth ? smoothLayers(reachM, cells) : evenLayers(reachM, cells);
   const stretch = stretchOf(section, baseShare);
   const volumeM3 = new Float64Array(perLayer * layers);
   for (let layer = 0; layer < layers; layer++) {
     for (let i = 0; i < perLayer; i++) {
-      volumeM3[layer * perLayer + i] = at(section.area, i) * at(layerThickness, layer) * at(stretch, i);
+      volumeM3[i * layers + layer] = at(section.area, i) * at(along.thickness, layer) * at(stretch, i);
     }
   }
   const shape = {
@@ -69,8 +70,7 @@ export function solidOf(section: Section, { extrusion, reachM, cells, baseShare 
     extrusion,
     perLayer,
     layers,
-    layerThickness,
-    layerPlace,
+    along,
     stretch,
     volumeM3,
     wallCurvature: curvatureOf(section, extrusion),
@@ -128,22 +128,15 @@ function gathered(patches: readonly Patch[]): Patch[] {
 }
 
 /** The outline of the section, drawn along. */
-function wallPatches({
-  section,
-  extrusion,
-  perLayer,
-  layers,
-  layerThickness,
-  layerPlace,
-  stretch,
-}: Bare): Patch[] {
+function wallPatches({ section, extrusion, layers, along, stretch }: Bare): Patch[] {
   const patches: Patch[] = [];
-  const reach = at(layerPlace, layers - 1);
+  const { place: places, thickness } = along;
+  const reach = at(places, layers - 1);
   for (const { a, b, face } of section.outline) {
     const length = Math.hypot(at(section.x, a) - at(section.x, b), at(section.y, a) - at(section.y, b));
     for (let layer = 0; layer < layers; layer++) {
-      const place = at(layerPlace, layer);
-      const half = at(layerThickness, layer) / (layer === 0 || layer === layers - 1 ? 1 : 2);
+      const place = at(places, layer);
+      const half = at(thickness, layer) / (layer === 0 || layer === layers - 1 ? 1 : 2);
       for (const [own, other] of [
         [a, b],
         [b, a],
@@ -152,9 +145,9 @@ function wallPatches({
         const middleY = (ownY + at(section.y, other)) / 2;
         const lying = extrusion === 'lying';
         patches.push({
-          node: layer * perLayer + own,
+          node: own * layers + layer,
           face,
-          areaM2: (length / 2) * at(layerThickness, layer) * at(stretch, own),
+          areaM2: (length / 2) * at(thickness, layer) * at(stretch, own),
           lowM: lying ? Math.min(ownY, middleY) : Math.max(0, place - half),
           highM: lying ? Math.max(ownY, middleY) : Math.min(reach, place + half),
         });
@@ -165,19 +158,18 @@ function wallPatches({
 }
 
 /** The end of a lying body, or the base and the top of a standing one. */
-function closingPatches({ section, extrusion, perLayer, layers, layerPlace }: Bare): Patch[] {
-  const last = (layers - 1) * perLayer;
-  const reach = at(layerPlace, layers - 1);
+function closingPatches({ section, extrusion, perLayer, layers, along }: Bare): Patch[] {
+  const reach = at(along.place, layers - 1);
   const spans = heightSpans(section);
   return Array.from({ length: perLayer }, (_, i) => i).flatMap((i): Patch[] => {
     const areaM2 = at(section.area, i);
     if (extrusion === 'lying') {
       const [lowM, highM] = spans[i] ?? [0, 0];
-      return [{ node: last + i, face: 'end', areaM2, lowM, highM }];
+      return [{ node: i * layers + layers - 1, face: 'end', areaM2, lowM, highM }];
     }
     return [
-      { node: i, face: 'bottom', areaM2, lowM: 0, highM: 0 },
-      { node: last + i, face: 'top', areaM2, lowM: reach, highM: reach },
+      { node: i * layers, face: 'bottom', areaM2, lowM: 0, highM: 0 },
+      { node: i * layers + layers - 1, face: 'top', areaM2, lowM: reach, highM: reach },
     ];
   });
 }
@@ -199,19 +191,19 @@ function heightSpans(section: Section): [number, number][] {
 }
 
 /** The upright line through the middle: x = 0 at mid-length, or the centre of the plan. */
-function axisOf({ section, extrusion, perLayer, layers, layerPlace }: Bare) {
+function axisOf({ section, extrusion, layers, along }: Bare) {
   if (extrusion === 'standing') {
     const centre = section.x.findIndex((x, i) => x === 0 && at(section.y, i) === 0);
     return {
-      axisNodes: Int32Array.from({ length: layers }, (_, layer) => layer * perLayer + centre),
-      axisHeights: layerPlace.slice(),
+      axisNodes: Int32Array.from({ length: layers }, (_, layer) => centre * layers + layer),
+      axisHeights: along.place.slice(),
     };
   }
   const nodes = Array.from(section.x.keys())
     .filter((i) => at(section.x, i) === 0)
     .sort((a, b) => at(section.y, a) - at(section.y, b));
   return {
-    axisNodes: Int32Array.from(nodes),
+    axisNodes: Int32Array.from(nodes, (i) => i * layers),
     axisHeights: Float64Array.from(nodes, (i) => at(section.y, i)),
   };
 }

@@ -1,8 +1,9 @@
 import type { Face, Patch, Solid } from '../mesh/index.ts';
 
-/** Which node holds the outermost layer of a patch, and conductivity × thickness of that layer, W/K. */
+/** Which node holds the outermost layer of a patch, and thickness and conductivity × thickness, W/K, of that layer. */
 export interface Holder {
   readonly node: number;
+  readonly thicknessM: number;
   readonly sheetWK: number;
 }
 
@@ -10,9 +11,14 @@ export interface Holder {
 export interface Chain {
   readonly nodes: Int32Array;
   readonly conductance: Float64Array;
-  /** Conductivity × thickness of the wall, W/K. */
-  readonly sheetWK: number;
+  /** Whether the wall spreads heat so fast along itself that this is solved for instead of marched. */
+  readonly metal: boolean;
 }
+
+/** A wall of more than this, conductivity × thickness in W/K, is metal: stoneware of 8 mm has 0.0104. */
+const METAL_WK = 0.012;
+/** A wall of less than this, or a lining, passes next to nothing along itself: the food within has 0.02. */
+const NOTHING_WK = 0.002;
 
 /**
  * Paths along which the wall of a mould spreads heat: round the section of a lying mould, from the middle
@@ -22,14 +28,17 @@ export interface Chain {
 export function chainsOf(solid: Solid, holders: ReadonlyMap<Patch, Holder>): Chain[] {
   const byPlace = new Map<string, Holder>();
   for (const [{ node, face }, holder] of holders) byPlace.set(`${node} ${face}`, holder);
-  const holderAt = (node: number, face: Face) => byPlace.get(`${node} ${face}`);
+  const holderAt = (node: number, face: Face) => {
+    const holder = byPlace.get(`${node} ${face}`);
+    return holder !== undefined && holder.sheetWK >= NOTHING_WK ? holder : undefined;
+  };
   const chains = solid.extrusion === 'lying' ? roundSection(solid, holderAt) : upSide(solid, holderAt);
   return chains.filter(({ nodes }) => nodes.length > 1);
 }
 
 type HolderAt = (node: number, face: Face) => Holder | undefined;
 
-function roundSection({ section, perLayer, layers, layerThickness }: Solid, holderAt: HolderAt): Chain[] {
+function roundSection({ section, layers, along }: Solid, holderAt: HolderAt): Chain[] {
   const path = wallPath(section.outline);
   return Array.from({ length: layers }, (_, layer) => {
     const nodes: number[] = [];
@@ -40,22 +49,30 @@ function roundSection({ section, perLayer, layers, layerThickness }: Solid, hold
       ...stop,
       distance: lengthOf(section, stop),
     }))) {
-      const holder = holderAt(layer * perLayer + node, face);
+      const holder = holderAt(node * layers + layer, face);
       gone += distance;
       if (holder === undefined) continue;
       if (nodes.at(-1) === holder.node) continue;
       if (nodes.length > 0)
-        conductance.push((holder.sheetWK * (layerThickness[layer] ?? 0)) / Math.max(gone, CORNER_M));
+        conductance.push(
+          (holder.sheetWK * (along.thickness[layer] ?? 0)) / (gone > 0 ? gone : roundCorner(holder)),
+        );
       nodes.push(holder.node);
       sheetWK = holder.sheetWK;
       gone = 0;
     }
-    return { nodes: Int32Array.from(nodes), conductance: Float64Array.from(conductance), sheetWK };
+    return {
+      nodes: Int32Array.from(nodes),
+      conductance: Float64Array.from(conductance),
+      metal: sheetWK > METAL_WK,
+    };
   });
 }
 
-/** Two holders at one corner stand this far apart, m. */
+/** Two holders at one corner of a metal wall stand this far apart, m; of another wall, its thickness. */
 const CORNER_M = 1e-3;
+
+const roundCorner = ({ sheetWK, thicknessM }: Holder) => (sheetWK > METAL_WK ? CORNER_M : thicknessM);
 
 interface Stop {
   readonly from: number | null;
@@ -91,20 +108,20 @@ function lengthOf(section: Solid['section'], { from, node }: Stop): number {
   return Math.hypot(at(section.x, from) - at(section.x, node), at(section.y, from) - at(section.y, node));
 }
 
-function upSide({ section, perLayer, layers, layerPlace }: Solid, holderAt: HolderAt): Chain[] {
+function upSide({ section, layers, along }: Solid, holderAt: HolderAt): Chain[] {
   const width = new Map<number, number>();
   for (const { a, b, face } of section.outline) {
     const half = lengthOf(section, { from: a, node: b, face }) / 2;
     for (const node of [a, b]) width.set(node, (width.get(node) ?? 0) + half);
   }
   return [...width].map(([node, widthM]) => {
-    const held = Array.from({ length: layers }, (_, layer) => holderAt(layer * perLayer + node, 'side'));
+    const held = Array.from({ length: layers }, (_, layer) => holderAt(node * layers + layer, 'side'));
     const sound = held.filter((holder): holder is Holder => holder !== undefined);
-    const gap = layerPlace[1] ?? Number.NaN;
+    const gap = along.place[1] ?? Number.NaN;
     return {
       nodes: Int32Array.from(sound, (holder) => holder.node),
       conductance: Float64Array.from(sound.slice(1), ({ sheetWK }) => (sheetWK * widthM) / gap),
-      sheetWK: sound[0]?.sheetWK ?? 0,
+      metal: (sound[0]?.sheetWK ?? 0) > METAL_WK,
     };
   });
 }

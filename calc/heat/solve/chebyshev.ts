@@ -72,7 +72,7 @@ function derive(s: number): ChebyshevRule {
     rule.gammaTilde[j] = -at(a, j - 1) * at(rule.muTilde, j);
     rule.places[j] = j === s ? 1 : (w1 * at(d2t, j)) / at(dt, j);
   }
-  rule.places[1] = at(rule.places, 2) / at(dt, 2);
+  rule.places[1] = rule.firstWeight;
   return rule;
 }
 

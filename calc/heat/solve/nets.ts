@@ -25,35 +25,29 @@ export function halves(state: Float64Array, fineSize: number): Pair<Float64Array
   return { fine: state.subarray(0, fineSize), coarse: state.subarray(fineSize) };
 }
 
-/** The two flows as one, over the states laid end to end. */
+/** The two flows as one, over the states laid end to end: the coarse one begins where the fine one ends. */
 export function joinFlows({ fine, coarse }: Pair<Flow>): Flow {
   return {
     size: fine.size + coarse.size,
     derivative: (timeS, state, into) => {
-      const [from, to] = [halves(state, fine.size), halves(into, fine.size)];
-      fine.derivative(timeS, from.fine, to.fine);
-      coarse.derivative(timeS, from.coarse, to.coarse);
+      fine.derivative(timeS, state, into);
+      coarse.derivative(timeS, state, into);
     },
-    fastestRate: (state) => {
-      const from = halves(state, fine.size);
-      return Math.max(fine.fastestRate(from.fine), coarse.fastestRate(from.coarse));
-    },
-    spreading: joinSpreadings({ fine: fine.spreading, coarse: coarse.spreading }, fine.size),
+    fastestRate: (state) => Math.max(fine.fastestRate(state), coarse.fastestRate(state)),
+    spreading: joinSpreadings({ fine: fine.spreading, coarse: coarse.spreading }),
   };
 }
 
-function joinSpreadings({ fine, coarse }: Pair<Spreading | null>, fineSize: number): Spreading | null {
+function joinSpreadings({ fine, coarse }: Pair<Spreading | null>): Spreading | null {
   if (fine === null || coarse === null) return null;
   return {
     prepare: (state, weightS) => {
-      const from = halves(state, fineSize);
-      fine.prepare(from.fine, weightS);
-      coarse.prepare(from.coarse, weightS);
+      fine.prepare(state, weightS);
+      coarse.prepare(state, weightS);
     },
     relax: (start, into) => {
-      const [from, to] = [halves(start, fineSize), halves(into, fineSize)];
-      fine.relax(from.fine, to.fine);
-      coarse.relax(from.coarse, to.coarse);
+      fine.relax(start, into);
+      coarse.relax(start, into);
     },
   };
 }

@@ -25,8 +25,8 @@ export interface Contact {
 
 /**
  * The body with its coatings as one network. Nodes 0…foodCount−1 are those of the solid; the rest hold
- * the outer sides of the layers. A layer gives half of its heat capacity to the node on either side; one
- * that resists next to nothing (metal) all of it to the node beneath it.
+ * the middles of the layers, and metal its inner side. A layer that resists next to nothing (metal) and lies on
+ * the food gives its heat capacity to the food's node.
  */
 export interface Network {
   readonly solid: Solid;
@@ -75,7 +75,8 @@ export function networkOf(solid: Solid, coating: Coating): Network {
       links.push([inner, next, 1 / resistance]);
       return next;
     };
-    for (const layer of coating[face].flatMap(cutUp)) {
+    const stack = coating[face].flatMap(cutUp);
+    for (const [place, layer] of stack.entries()) {
       const { thicknessM, conductivityWmK, heatCapacityJm3K } = layer;
       const areaM2 = areaAt(outM + thicknessM / 2);
       const own = thicknessM / (conductivityWmK * areaM2);
@@ -85,16 +86,24 @@ export function networkOf(solid: Solid, coating: Coating): Network {
         gap += own;
         continue;
       }
-      if (gap > 0) inner = nodeBeyond(gap);
-      gap = 0;
-      if (own * areaM2 < TRANSPARENT) {
+      const next = stack[place + 1];
+      if (isTransparent(layer)) {
+        if (gap > 0) inner = nodeBeyond(gap);
+        gap = 0;
         hold(inner, capacity);
-      } else {
+      } else if (next !== undefined && isTransparent(next)) {
+        // The outer half goes with the metal, which alone would answer too fast to follow.
+        if (gap > 0) inner = nodeBeyond(gap);
         hold(inner, capacity / 2);
         inner = nodeBeyond(own);
         hold(inner, capacity / 2);
+        gap = 0;
+      } else {
+        inner = nodeBeyond(gap + own / 2);
+        hold(inner, capacity);
+        gap = own / 2;
       }
-      holders.set(patch, { node: inner, sheetWK: conductivityWmK * thicknessM });
+      holders.set(patch, { node: inner, thicknessM, sheetWK: conductivityWmK * thicknessM });
     }
     const areaM2 = areaAt(outM);
     contacts.push({ node: inner, face, areaM2, lowM, highM, resistance: gap * areaM2 });
@@ -112,6 +121,9 @@ export function networkOf(solid: Solid, coating: Coating): Network {
     chains: chainsOf(solid, holders),
   };
 }
+
+const isTransparent = ({ thicknessM, conductivityWmK, heatCapacityJm3K }: Layer) =>
+  heatCapacityJm3K > 0 && thicknessM / conductivityWmK < TRANSPARENT;
 
 function cutUp(layer: Layer): Layer[] {
   const { thicknessM, conductivityWmK, heatCapacityJm3K } = layer;

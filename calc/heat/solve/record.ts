@@ -248,8 +248,8 @@ function extremeOfBody(
 ): BodySpot {
   let best = 0;
   for (let i = 1; i < foodCount; i++) if (sign * at(state, i) < sign * at(state, best)) best = i;
-  const inSection = best % solid.perLayer;
-  const place = at(solid.layerPlace, Math.floor(best / solid.perLayer));
+  const inSection = Math.floor(best / solid.layers);
+  const place = at(solid.along.place, best % solid.layers);
   const [x, y] = [at(solid.section.x, inSection), at(solid.section.y, inSection)];
   const [across, up, along] = solid.extrusion === 'lying' ? [x, y, place] : [y, place, x];
   return {

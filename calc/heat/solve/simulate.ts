@@ -4,6 +4,7 @@ import { courseAt, type HeatStage } from '../stages/index.ts';
 import { surroundingsOf } from '../stages/surroundings.ts';
 import type { BatchThermal } from './batch-thermal.ts';
 import { coreOf } from './centre-line.ts';
+import { SMOOTH_LAYERS } from './conduct-six.ts';
 import { flowOf } from './flow.ts';
 import { type Frame, frameOf } from './frame.ts';
 import { both, halves, joined, joinFlows, type Pair } from './nets.ts';
@@ -34,12 +35,10 @@ export interface TierSettings {
 }
 
 export const TIERS: Readonly<Record<Tier, TierSettings>> = {
-  exact: { fineness: 6, toleranceC: 0.0015 },
-  preview: { fineness: 4, toleranceC: 0.01 },
+  exact: { fineness: 6, toleranceC: 0.003 },
+  preview: { fineness: 4, toleranceC: 0.02 },
 };
 
-/** A wall of more than this, conductivity × thickness in W/K, is metal: stoneware of 8 mm has 0.0104. */
-const METAL_WK = 0.012;
 /** Volumetric heat that turns an enthalpy error into degrees, J/(m³·K): unfrozen food. */
 const TYPICAL_HEAT = 3.6e6;
 /** First step of a stage, s: its surroundings have just changed. */
@@ -70,7 +69,7 @@ export function simulate(
     options.fineness ??
     Math.round(settings.fineness * (isTempered(batch, stages) ? TEMPERING_REFINEMENT : 1));
   const table = enthalpyTable(batch.material);
-  const frames = framesOf(batch, fineness);
+  const frames = framesOf(batch, fineness, freezes(batch, stages));
   const nets = both(frames, ({ network }) => network);
   const fineSize = sizeOf(nets.fine);
   let state = joined(both(nets, (net) => startState(net, table, batch.startC)));
@@ -83,13 +82,21 @@ export function simulate(
     const bathStartC = bath?.kind === 'oven' ? bath.startC : null;
     if (bathStartC !== null) both(parts, (part) => part.fill(bathStartC, part.length - 2, part.length - 1));
     const flow = joinFlows(
-      both(frames, (frame) => flowOf(frame, table, surroundingsOf(frame.network, stage, timeS))),
+      both(frames, (frame) =>
+        flowOf(
+          frame,
+          table,
+          surroundingsOf(frame.network, stage, timeS),
+          frame === frames.fine ? 0 : fineSize,
+        ),
+      ),
     );
     const stepper = stepperOf(flow, timeS, state, {
       toleranceC: fixedStepS === undefined ? toleranceC : Number.POSITIVE_INFINITY,
       weights: joined(both(nets, (net) => weightsOf(net, bath?.kind === 'oven'))),
       firstStepS: fixedStepS ?? FIRST_STEP_S,
       longestStepS: fixedStepS ?? Number.POSITIVE_INFINITY,
+      plain: fixedStepS !== undefined,
     });
     const core: CoreReader = (joint, which) => coreOf(nets, table, halves(joint, fineSize), which).tempC;
     const reached = runStage(stepper, stage, timeS, core, recorder.step);
@@ -100,20 +107,22 @@ export function simulate(
   return recorder.finish();
 }
 
-const known = new WeakMap<BatchThermal, Map<number, Pair<Frame>>>();
+const known = new WeakMap<BatchThermal, Map<string, Pair<Frame>>>();
 
 /** Both nets of a batch. The same batch object is netted once for each fineness. */
-function framesOf(batch: BatchThermal, fineness: number): Pair<Frame> {
-  const ofBatch = known.get(batch) ?? new Map<number, Pair<Frame>>();
+function framesOf(batch: BatchThermal, fineness: number, freezing: boolean): Pair<Frame> {
+  const ofBatch = known.get(batch) ?? new Map<string, Pair<Frame>>();
   known.set(batch, ofBatch);
-  const netted = ofBatch.get(fineness);
+  const key = `${fineness} ${freezing}`;
+  const smooth = freezing ? null : SMOOTH_LAYERS;
+  const netted = ofBatch.get(key);
   if (netted !== undefined) return netted;
   const coating = coatingOf(batch);
   const frames = {
-    fine: frameOf(networkOf(solidOfShape(batch.shape, fineness, 2), coating)),
-    coarse: frameOf(networkOf(solidOfShape(batch.shape, fineness, 1), coating)),
+    fine: frameOf(networkOf(solidOfShape(batch.shape, fineness, 2, smooth), coating)),
+    coarse: frameOf(networkOf(solidOfShape(batch.shape, fineness, 1, smooth), coating)),
   };
-  ofBatch.set(fineness, frames);
+  ofBatch.set(key, frames);
   return frames;
 }
 
@@ -124,9 +133,14 @@ type CoreReader = (state: Float64Array, which: 'coldest' | 'hottest') => number;
 const TEMPERING_REFINEMENT = 1.5;
 const COLD_C = 15;
 
-function isTempered({ material, startC }: BatchThermal, stages: readonly HeatStage[]): boolean {
+function isTempered(batch: BatchThermal, stages: readonly HeatStage[]): boolean {
+  return batch.startC < COLD_C && freezes(batch, stages);
+}
+
+/** Whether some of the body may freeze or thaw. */
+function freezes({ material, startC }: BatchThermal, stages: readonly HeatStage[]): boolean {
   const freezingC = Math.max(...material.cornersC);
-  return startC < COLD_C && stages.some(({ air }) => courseAt(air.tempC, Number.MAX_VALUE) < freezingC);
+  return startC < freezingC || stages.some(({ air }) => courseAt(air.tempC, Number.MAX_VALUE) < freezingC);
 }
 
 /** Marches one stage to its end. Tells whether its end temperature was reached (true when it has none). */
@@ -176,15 +190,22 @@ function startState(network: Network, table: EnthalpyTable, startC: number): Flo
 }
 
 /** Nodes of a metal wall are left out: their own rate is solved for, and would be taken for error. */
-function weightsOf({ foodCount, shellCount, chains }: Network, withBath: boolean): Float64Array {
+function weightsOf(network: Network, withBath: boolean): Float64Array {
+  const { foodCount, shellCount } = network;
+  const solved = solvedOf(network);
   const weights = new Float64Array(foodCount + shellCount + 2);
   weights.fill(1 / TYPICAL_HEAT, 0, foodCount);
   weights.fill(1, foodCount, foodCount + shellCount);
-  for (const { nodes, sheetWK } of chains) {
-    if (sheetWK > METAL_WK) for (const node of nodes) weights[node] = 0;
-  }
   if (withBath) weights[foodCount + shellCount] = 1;
-  return weights;
+  return weights.map((weight, i) => (solved[i] === 1 ? 0 : weight));
+}
+
+function solvedOf({ foodCount, shellCount, chains }: Network): Float64Array {
+  const solved = new Float64Array(foodCount + shellCount + 2);
+  for (const { nodes, metal } of chains) {
+    if (metal) for (const node of nodes) solved[node] = 1;
+  }
+  return solved;
 }
 
 function coatingOf({ layers = {} }: BatchThermal): Coating {

@@ -13,12 +13,17 @@ export interface Spreading {
   readonly relax: (start: Float64Array, into: Float64Array) => void;
 }
 
-/** `slopeOf` and `capacityOf` tell, for a node and a state, K per unit of state and J/K. */
+/**
+ * `slopeOf` and `capacityOf` tell, for a node and a state, K per unit of state and J/K. The nodes are counted
+ * from `offset` of the states. Null when there is no chain.
+ */
 export function spreadingOf(
   chains: readonly Chain[],
+  offset: number,
   slopeOf: (node: number, state: Float64Array) => number,
   capacityOf: (node: number, slope: number) => number,
-): Spreading {
+): Spreading | null {
+  if (chains.length === 0) return null;
   const longest = Math.max(0, ...chains.map(({ nodes }) => nodes.length));
   const capacity = chains.map(({ nodes }) => new Float64Array(nodes.length));
   const slope = chains.map(({ nodes }) => new Float64Array(nodes.length));
@@ -49,7 +54,7 @@ export function spreadingOf(
       if (caps === undefined || slopes === undefined || pivots === undefined || offs === undefined) continue;
       for (let i = 0; i < nodes.length; i++) {
         const node = nodes[i] as number;
-        const moved = (into[node] as number) - (start[node] as number);
+        const moved = (into[offset + node] as number) - (start[offset + node] as number);
         const right = (caps[i] as number) * (slopes[i] as number) * moved;
         work[i] =
           i === 0
@@ -61,7 +66,7 @@ export function spreadingOf(
         const carried = i === nodes.length - 1 ? 0 : (offs[i + 1] as number) * next;
         next = ((work[i] as number) + carried) / (pivots[i] as number);
         const node = nodes[i] as number;
-        into[node] = (start[node] as number) + next / (slopes[i] as number);
+        into[offset + node] = (start[offset + node] as number) + next / (slopes[i] as number);
       }
     }
   }

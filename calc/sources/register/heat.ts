@@ -134,6 +134,14 @@ export const heatSources = {
     reviewed: '2026-11-25',
     mark: 'memory',
   },
+  'canuto-2006-spectral': {
+    title: 'Spectral Methods: Fundamentals in Single Domains',
+    issuer: 'C. Canuto, M. Y. Hussaini, A. Quarteroni and T. A. Zang, Springer',
+    edition: '2006',
+    reviewed: '2026-11-27',
+    mark: 'memory',
+    note: 'Gauss–Lobatto points, their weights and the matrix of slopes.',
+  },
   'icao-standard-atmosphere': {
     title: 'Manual of the ICAO Standard Atmosphere, Doc 7488',
     issuer: 'International Civil Aviation Organization',
