@@ -26,6 +26,8 @@ const SCATTER_C = 0.7;
 /** A reading this far off what any fitted kitchen gives was not of the core, °C. */
 const IMPOSSIBLE_C = 5;
 const ITERATIONS = 4;
+/** Readings scatter by more than a coarse net errs: a net of the preview, its steps longer. */
+const FIT = { fineness: 4, toleranceC: 0.03, everyMin: 2 } as const;
 /** Step of the finite differences, in spreads. */
 const NUDGE = 0.1;
 const NONE: Unknowns = { filmFactor: 0, mediumShiftC: 0, heatingFactor: 0 };
@@ -138,10 +140,7 @@ function coreAt(
   const run = simulate(
     batch,
     upTo(stages, lastMin).map((stage) => adjustStage(stage, adjustment)),
-    {
-      tier: 'preview',
-      everyMin: 2,
-    },
+    FIT,
   );
   return run === null ? null : readings.map(({ timeMin }) => coreOfRun(run, timeMin));
 }

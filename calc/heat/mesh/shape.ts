@@ -30,6 +30,8 @@ export type HeatShape =
   | { readonly kind: 'roof'; readonly lengthMm: number; readonly widthMm: number; readonly depthMm: number }
   | { readonly kind: 'oval'; readonly lengthMm: number; readonly widthMm: number; readonly depthMm: number };
 
+/** A slab has so few cells that none need be saved. */
+const LEAST_SLAB = 6;
 /** A slab has no sides: it is modelled a metre wide and long, its sides letting nothing through. */
 const SLAB_REACH_M = 1;
 
@@ -54,6 +56,22 @@ export function solidOfShape(
 
 /** However long or flat a body is, no more cells than this lie along one way. */
 const MOST_CELLS = 40;
+
+/** Height of a body as it stands in its mould, mm. */
+export function heightMm(shape: HeatShape): number {
+  switch (shape.kind) {
+    case 'cube':
+      return shape.sideMm;
+    case 'slab':
+      return shape.thicknessMm;
+    case 'half-cylinder':
+      return shape.diameterMm / 2;
+    case 'cylinder':
+      return shape.diameterMm;
+    default:
+      return shape.depthMm;
+  }
+}
 
 interface Counts {
   readonly count: (wanted: number, least: number) => number;
@@ -86,7 +104,7 @@ function drawn(shape: HeatShape, fineness: number, counts: Counts): Solid {
       const full = shape.kind === 'cylinder';
       const radius = shape.diameterMm / 2000;
       const perRadius = fineness * DISC_SHARE;
-      const rings = count(perRadius, 4);
+      const rings = count(perRadius, full ? LEAST_RINGS : 4);
       const section = discSection(
         {
           acrossRadius: radius,
@@ -104,12 +122,20 @@ function drawn(shape: HeatShape, fineness: number, counts: Counts): Solid {
       });
     }
     case 'standing-cylinder':
-      return standing(shape.diameterMm, shape.diameterMm, shape.depthMm, fineness, counts);
+      return standing(
+        shape.diameterMm,
+        shape.diameterMm,
+        shape.depthMm,
+        Math.max(fineness, LEAST_STANDING),
+        counts,
+      );
     case 'oval':
       return standing(shape.lengthMm, shape.widthMm, shape.depthMm, fineness, counts);
   }
 }
 
+/** A pot part-way under water errs alike in all its cells, and needs this many through. */
+const LEAST_STANDING = 5;
 /** Cells along the length over cells across: the ends are far from the core. */
 const LENGTHWISE = 2;
 /** A cube errs alike in three directions, and needs few nodes. */
@@ -118,6 +144,8 @@ const CUBE_SHARE = 4 / 3;
 const ROOF_SHARE = 1.25;
 /** Fewer rows than this do not follow its point. */
 const ROOF_ROWS = 8;
+/** Fewer rings than this do not find the water line on a full disc. */
+const LEAST_RINGS = 5;
 /** Rings of a disc or a half-disc for each cell of `fineness`. */
 const DISC_SHARE = 0.85;
 
@@ -179,7 +207,7 @@ function standing(
 
 function slab(thicknessM: number, fineness: number, { evenCount }: Counts): Solid {
   const across = { bottomWidth: SLAB_REACH_M, topWidth: SLAB_REACH_M, depth: thicknessM };
-  const solid = solidOf(trapezoidSection(across, 1, evenCount(fineness, 4)), {
+  const solid = solidOf(trapezoidSection(across, 1, evenCount(Math.max(fineness, LEAST_SLAB), 4)), {
     extrusion: 'lying',
     reachM: SLAB_REACH_M,
     cells: 1,

@@ -16,6 +16,7 @@ export {
   chenEnthalpyJkg,
   chenUnfrozenHeatJkgK,
 } from './enthalpy.ts';
+export { fatMeltingHeatJkg } from './fat-melting.ts';
 export {
   boundWaterFraction,
   HEAT_OF_FUSION,

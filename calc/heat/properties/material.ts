@@ -1,5 +1,6 @@
 import { type Composition, normalised, type WaterHeat } from './components.ts';
 import { apparentHeatJkgK, chenEnthalpyJkg } from './enthalpy.ts';
+import { fatMeltingHeatJkg } from './fat-melting.ts';
 import { iceFraction, initialFreezingC } from './ice.ts';
 import { type ConductivityModel, conductivityWmK, densityKgM3 } from './mixture.ts';
 
@@ -38,6 +39,8 @@ export interface FoodOptions {
   /** `parts` sums the parts and the ice; `chen` is the water-based handbook equation. */
   readonly enthalpy?: 'parts' | 'chen';
   readonly water?: WaterHeat;
+  /** Whether its fat melts as pork fat does. True unless told; `chen` leaves it out. */
+  readonly fatMelting?: boolean;
 }
 
 /** °C at which a raw mix is weighed into its mould, for its density. */
@@ -47,12 +50,14 @@ const DENSITY_AT_C = 20;
  * A food from its composition: properties vary with temperature, water freezes below the freezing point.
  * Fractions are scaled to sum to one. Null when they are negative, not finite or all zero.
  * Expansion is left out: the mass in the mould stays, and the density is the raw one.
- * The melting of fat is left out as well; it takes up several kJ/kg between 10 and 45 °C.
+ * Fat melts between 0 and 40 °C (`fatMeltingHeatJkg`), which makes a fatty mix slower to warm and to cool by several
+ * per cent; the handbook's own equation knows nothing of it.
  */
 export function foodMaterial(given: Composition, options: FoodOptions = {}): Material | null {
   const composition = normalised(given);
   if (composition === null) return null;
   const { airFraction = 0, conductivity = 'levy', enthalpy = 'parts', water = 'original' } = options;
+  const { fatMelting = true } = options;
   const freezingC = options.freezingC ?? initialFreezingC(composition) ?? 0;
   const ice = (tempC: number) => (freezingC < 0 ? iceFraction(composition, freezingC, tempC) : 0);
   return {
@@ -60,12 +65,17 @@ export function foodMaterial(given: Composition, options: FoodOptions = {}): Mat
     enthalpyJkg:
       enthalpy === 'chen'
         ? (tempC) => chenEnthalpyJkg(composition, freezingC, tempC)
-        : integratedHeat(composition, freezingC, water),
+        : withMelting(integratedHeat(composition, freezingC, water), fatMelting ? composition.fat : 0),
     conductivityWmK: (tempC) =>
       conductivityWmK(composition, tempC, { model: conductivity, iceFraction: ice(tempC), airFraction }),
     cornersC: [freezingC],
   };
 }
+
+const withMelting =
+  (heat: (tempC: number) => number, fat: number) =>
+  (tempC: number): number =>
+    heat(tempC) + fat * fatMeltingHeatJkg(tempC);
 
 /** Zero of the integrated enthalpy, °C: the bottom of the property range. */
 const ZERO_C = -45;

@@ -1,4 +1,4 @@
-import { solidOfShape } from '../mesh/index.ts';
+import { heightMm, solidOfShape } from '../mesh/index.ts';
 import { type EnthalpyTable, enthalpyOf, enthalpyTable } from '../properties/index.ts';
 import { courseAt, type HeatStage } from '../stages/index.ts';
 import { surroundingsOf } from '../stages/surroundings.ts';
@@ -31,12 +31,14 @@ export interface SimulateOptions {
 
 export interface TierSettings {
   readonly fineness: number;
+  /** The same where water stands part-way up: its line needs cells of its own. */
+  readonly partWet: number;
   readonly toleranceC: number;
 }
 
 export const TIERS: Readonly<Record<Tier, TierSettings>> = {
-  exact: { fineness: 6, toleranceC: 0.003 },
-  preview: { fineness: 4, toleranceC: 0.02 },
+  exact: { fineness: 6, partWet: 6, toleranceC: 0.003 },
+  preview: { fineness: 4, partWet: 5.5, toleranceC: 0.006 },
 };
 
 /** Volumetric heat that turns an enthalpy error into degrees, J/(m³·K): unfrozen food. */
@@ -65,9 +67,9 @@ export function simulate(
   if (!soundBatch(batch) || !stages.every(soundStage) || !followsOn(stages)) return null;
   const settings = TIERS[options.tier ?? 'exact'];
   const { toleranceC = settings.toleranceC, fixedStepS } = options;
+  const usual = isPartWet(batch, stages) ? settings.partWet : settings.fineness;
   const fineness =
-    options.fineness ??
-    Math.round(settings.fineness * (isTempered(batch, stages) ? TEMPERING_REFINEMENT : 1));
+    options.fineness ?? (isTempered(batch, stages) ? TEMPERING_REFINEMENT * settings.fineness : usual);
   const table = enthalpyTable(batch.material);
   const frames = framesOf(batch, fineness, freezes(batch, stages));
   const nets = both(frames, ({ network }) => network);
@@ -135,6 +137,12 @@ const COLD_C = 15;
 
 function isTempered(batch: BatchThermal, stages: readonly HeatStage[]): boolean {
   return batch.startC < COLD_C && freezes(batch, stages);
+}
+
+/** Whether water stands part-way up the body in some stage. */
+function isPartWet({ shape }: BatchThermal, stages: readonly HeatStage[]): boolean {
+  const height = heightMm(shape);
+  return stages.some(({ water }) => water !== undefined && water.levelMm > 0 && water.levelMm < height);
 }
 
 /** Whether some of the body may freeze or thaw. */

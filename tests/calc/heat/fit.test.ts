@@ -107,7 +107,7 @@ describe('fitting the kitchen to readings of the core', () => {
       batch,
       [kettle],
       [
-        { timeMin: 30, tempC: 20 },
+        { timeMin: 30, tempC: 14 },
         { timeMin: 40, tempC: Number.NaN },
       ],
     );

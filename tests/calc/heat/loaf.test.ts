@@ -1,7 +1,9 @@
 import {
   bathStage,
+  type Composition,
   fatLining,
   foodMaterial,
+  type Material,
   mouldLayers,
   ovenPan,
   simulate,
@@ -11,10 +13,16 @@ import { afterAll, describe, expect, it } from 'vitest';
 import { printTable } from './print.ts';
 
 /** A coarse pork mix, a quarter fat. Its density of 1.06 is 1.9 kg in the 1.8 L of the tin. */
-const pork = foodMaterial(
-  { water: 0.575, protein: 0.16, fat: 0.245, carbohydrate: 0.005, fibre: 0, ash: 0.015 },
-  { densityKgM3: 1900 / 1.8 },
-);
+const MIX: Composition = {
+  water: 0.575,
+  protein: 0.16,
+  fat: 0.245,
+  carbohydrate: 0.005,
+  fibre: 0,
+  ash: 0.015,
+};
+const pork = foodMaterial(MIX, { densityKgM3: 1900 / 1.8 });
+const unmelting = foodMaterial(MIX, { densityKgM3: 1900 / 1.8, fatMelting: false });
 
 interface Kitchen {
   readonly startC?: number;
@@ -28,6 +36,7 @@ interface Kitchen {
   readonly wall?: WallMaterial;
   readonly lid?: { readonly headspaceMm: number };
   readonly altitudeM?: number;
+  readonly material?: Material | null;
 }
 
 /** Minutes until the core is at 68 °C, and the bath at that moment. */
@@ -41,8 +50,8 @@ function cook(kitchen: Kitchen) {
     liningMm = 3,
     ovenC = 177,
   } = kitchen;
-  const { depthMm = 75, wall = 'tinplate', lid = null, altitudeM = 0 } = kitchen;
-  if (pork === null) throw new Error('a sound composition was refused');
+  const { depthMm = 75, wall = 'tinplate', lid = null, altitudeM = 0, material = pork } = kitchen;
+  if (material === null) throw new Error('a sound composition was refused');
   const pan = ovenPan({ waterG, covered, mouldPlanMm2: 240 * 100, altitudeM });
   const run = simulate(
     {
@@ -52,7 +61,7 @@ function cook(kitchen: Kitchen) {
         widthMm: 100 - 2 * liningMm,
         depthMm: depthMm - 2 * liningMm,
       },
-      material: pork,
+      material,
       startC,
       layers: mouldLayers({
         wall,
@@ -101,6 +110,7 @@ describe('a coarse pork loaf in a fat-lined tin, covered bath two thirds up, ove
     expect(show('stoneware of 8 mm', { wall: 'stoneware' })).toBeGreaterThan(usual);
     expect(show('lid over 5 mm of air', { lid: { headspaceMm: 5 } })).toBeGreaterThan(usual);
     expect(show('90 mm deep', { depthMm: 90 })).toBeGreaterThan(usual);
+    expect(show('fat that does not melt', { material: unmelting })).toBeLessThan(usual);
     expect(show('at 2000 m', { altitudeM: 2000 })).toBeGreaterThan(usual);
   });
 

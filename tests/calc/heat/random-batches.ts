@@ -32,6 +32,7 @@ export const KINDS = [
   'roof',
   'oval',
   'cube',
+  'slab',
 ] as const;
 
 const WALLS: readonly (WallMaterial | null)[] = [
@@ -132,6 +133,8 @@ function randomShape(
       return { kind, lengthMm: 0.7 * lengthMm, widthMm, depthMm };
     case 'cube':
       return { kind, sideMm: depthMm };
+    case 'slab':
+      return { kind, thicknessMm: depthMm };
   }
 }
 
@@ -148,17 +151,4 @@ function depthOf(shape: HeatShape): number {
     default:
       return shape.depthMm;
   }
-}
-
-/** Milliseconds of processor time that some work takes, and what it returns. */
-export function timed<T>(work: () => T): { readonly ms: number; readonly result: T } {
-  const before = process.cpuUsage();
-  const result = work();
-  const { user, system } = process.cpuUsage(before);
-  return { ms: (user + system) / 1000, result };
-}
-
-export function median(values: readonly number[]): number {
-  const sorted = [...values].sort((a, b) => a - b);
-  return sorted[Math.floor(sorted.length / 2)] ?? Number.NaN;
 }
