@@ -20,7 +20,7 @@ export interface SectionPicture {
 
 /** Which nodes of a run's pictures lie in the cut, and the net they form. */
 export function sectionOfRun({ network }: HeatRun): { net: SectionNet; nodes: Uint32Array } {
-  const { section, extrusion, perLayer, layers, layerPlace } = network.solid;
+  const { section, extrusion, perLayer, layers, along: draw } = network.solid;
   if (extrusion === 'lying') {
     return {
       net: {
@@ -29,7 +29,7 @@ export function sectionOfRun({ network }: HeatRun): { net: SectionNet; nodes: Ui
         triangles: Uint16Array.from(section.triangles.flat()),
         cut: 'across',
       },
-      nodes: Uint32Array.from({ length: perLayer }, (_, i) => i),
+      nodes: Uint32Array.from({ length: perLayer }, (_, i) => i * layers),
     };
   }
   const along = Array.from(section.x.keys())
@@ -47,11 +47,11 @@ export function sectionOfRun({ network }: HeatRun): { net: SectionNet; nodes: Ui
   return {
     net: {
       xMm: Float32Array.from(places.flatMap(() => along.map((i) => 1000 * (section.x[i] ?? 0)))),
-      yMm: Float32Array.from(places.flatMap((layer) => along.map(() => 1000 * (layerPlace[layer] ?? 0)))),
+      yMm: Float32Array.from(places.flatMap((layer) => along.map(() => 1000 * (draw.place[layer] ?? 0)))),
       triangles: Uint16Array.from(triangles),
       cut: 'along',
     },
-    nodes: Uint32Array.from(places.flatMap((layer) => along.map((i) => layer * perLayer + i))),
+    nodes: Uint32Array.from(places.flatMap((layer) => along.map((i) => i * layers + layer))),
   };
 }
 

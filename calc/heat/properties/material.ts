@@ -50,7 +50,7 @@ const DENSITY_AT_C = 20;
  * A food from its composition: properties vary with temperature, water freezes below the freezing point.
  * Fractions are scaled to sum to one. Null when they are negative, not finite or all zero.
  * Expansion is left out: the mass in the mould stays, and the density is the raw one.
- * Fat melts between 0 and 40 °C (`fatMeltingHeatJkg`), which makes a fatty mix slower to warm and to cool by several
+ * Fat melts between 0 and 50 °C (`fatMeltingHeatJkg`), which makes a fatty mix slower to warm and to cool by several
  * per cent; the handbook's own equation knows nothing of it.
  */
 export function foodMaterial(given: Composition, options: FoodOptions = {}): Material | null {

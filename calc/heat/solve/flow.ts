@@ -1,28 +1,10 @@
 import type { EnthalpyTable } from '../properties/index.ts';
+import type { Surroundings } from './around.ts';
 import { conduct } from './conduct.ts';
 import { conductSix, SMOOTH_LAYERS } from './conduct-six.ts';
 import type { Frame } from './frame.ts';
 import { type Rates, ratesOf } from './rates.ts';
 import { type Spreading, spreadingOf } from './spreading.ts';
-
-/** Heat exchange of one contact with one medium. */
-export interface Exchange {
-  readonly node: number;
-  readonly medium: number;
-  /** W/K. */
-  readonly conductance: number;
-}
-
-/** What surrounds the body: temperatures of the media, one of which may be a bath with a heat balance. */
-export interface Surroundings {
-  readonly exchanges: readonly Exchange[];
-  /** Writes the temperature of every medium, °C, at a time in s. `bathC` is the state of the bath. */
-  readonly media: (timeS: number, bathC: number, into: Float64Array) => void;
-  /** K/s of the bath at a time, its temperature and the heat it gives the whole body, W. Null: no such bath. */
-  readonly bathRate: ((timeS: number, bathC: number, loadW: number) => number) | null;
-  /** Which medium the bath is. */
-  readonly bathMedium: number;
-}
 
 /**
  * Right-hand side of the heat balance of a network, whose state begins at `offset` of the arrays given.

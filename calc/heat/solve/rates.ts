@@ -1,6 +1,6 @@
 import type { EnthalpyTable } from '../properties/index.ts';
+import type { Surroundings } from './around.ts';
 import type { Chain } from './chains.ts';
-import type { Surroundings } from './flow.ts';
 import type { Frame } from './frame.ts';
 
 /** Bounds of how fast a network answers. */

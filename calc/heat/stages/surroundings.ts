@@ -1,4 +1,4 @@
-import type { Exchange, Surroundings } from '../solve/flow.ts';
+import type { Exchange, Surroundings } from '../solve/around.ts';
 import type { Contact, Network } from '../solve/network.ts';
 import { bathBalance } from './bath.ts';
 import { courseAt, type HeatStage, type Medium } from './stage.ts';
