@@ -9,7 +9,7 @@ import { DIST } from '../../site/tools/build.mjs';
 import { serve } from '../../site/tools/serve.mjs';
 import { printTable } from '../calc/heat/print.ts';
 import { findBrowser } from '../tools/find-browser.mjs';
-import { median } from './heat-batches.ts';
+import { median } from './registry.ts';
 
 const BATCHES = 1_000;
 const LIST_GOAL_MS = 200;
