@@ -37,15 +37,21 @@ const SEVERITIES = ['stop', 'high', 'take-care', 'legal'] as const;
 export type CautionSeverity = (typeof SEVERITIES)[number];
 
 export const cautionSchema = base.extend({
-  code: z.string().regex(/^C\d\d$/, 'Write the caution code as C01 … C58.'),
+  code: z
+    .string({ error: 'Write the caution code as C01 … C58.' })
+    .regex(/^C\d\d$/, 'Write the caution code as C01 … C58.'),
   severity: z.enum(SEVERITIES, { error: `Write one of: ${SEVERITIES.join(', ')}.` }),
   rule: sentence('the rule in one or two sentences: this is what shows beside a step'),
   protectsAgainst: sentence('what goes wrong for the eater or the worker'),
   do: list('what to do'),
   doNot: list('what not to do'),
   askWhen: sentence('when to stop and ask a licensed person'),
-  basis: z.array(sourceId).min(1, 'Name at least one source id, or common-practice.'),
-  standing: z.array(z.enum(Object.keys(STANDING) as [keyof typeof STANDING])).default([]),
+  basis: z
+    .array(sourceId, { error: 'Name at least one source id, or common-practice.' })
+    .min(1, 'Name at least one source id, or common-practice.'),
+  standing: z.array(z.enum(Object.keys(STANDING) as [keyof typeof STANDING]), {
+    error: `Write standing: the sentences it calls for, of ${Object.keys(STANDING).join(', ')}, or [] for none.`,
+  }),
 });
 
 export const SAFETY = ['N', 'C', 'S'] as const;

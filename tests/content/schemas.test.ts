@@ -33,6 +33,29 @@ it('the cautions are C01 to C58, each once', () => {
   expect(codes.sort()).toEqual(numbered(58).map((n) => `C${String(n).padStart(2, '0')}`));
 });
 
+describe('a caution', () => {
+  const [whole] = readCollection('cautions');
+  const fields = Object.keys(cautionSchema.shape).filter((key) => key !== 'searchWords');
+
+  it.each(readCollection('cautions'))('$place has every field written, also where it is none', ({ data }) => {
+    expect(fields.filter((key) => !(key in data))).toEqual([]);
+    expect(data.searchWords).not.toHaveLength(0);
+  });
+
+  it.each(fields)('without %s is refused, and told what to write', (key) => {
+    const { [key]: _left, ...rest } = whole?.data ?? {};
+    const issues = cautionSchema.safeParse(rest).error?.issues ?? [];
+    expect(issues.map(({ path }) => path[0])).toEqual([key]);
+    expect(issues[0]?.message).toMatch(/^(Write|Name)/);
+  });
+
+  it.each(
+    readCollection('cautions').filter(({ data }) => /\blaws?\b|\bcountr/i.test(`${data.title} ${data.rule}`)),
+  )('$place speaks of the law, so it says that the law is a local one', ({ data }) => {
+    expect(data.standing).toContain('LC');
+  });
+});
+
 it('the defects are 1 to 45, each once', () => {
   const numbers = readCollection('defects').map(({ data }) => Number(data.number));
   expect(numbers.sort((a, b) => a - b)).toEqual(numbered(45));
