@@ -64,6 +64,32 @@ describe('without JavaScript', () => {
   });
 });
 
+describe('a question of the self-check', () => {
+  it('shows its answer once the reader has tried, by keyboard, and keeps what was written beside it', async () => {
+    await using visit = await openPage('/technique/curing-salts/', { width: 360, phone: true });
+    const { page } = visit;
+    const question = page.locator('.self-check > li').first();
+    const answer = question.locator('details');
+    expect(await page.locator('.self-check details:visible').count()).toBe(0);
+    await question.getByLabel('Your answer').focus();
+    await page.keyboard.type('more than that');
+    await page.keyboard.press('Enter');
+    expect(await answer.locator('p').isVisible()).toBe(true);
+    expect(await question.getByLabel('Your answer').inputValue()).toBe('more than that');
+    await page.keyboard.press('Enter');
+    expect(await answer.locator('p').isVisible()).toBe(false);
+    expect(await page.locator('.self-check details:visible').count()).toBe(1);
+
+    const second = page.locator('.self-check > li').nth(1);
+    const { height = 0 } = (await second.getByRole('button').boundingBox()) ?? {};
+    expect(height).toBeGreaterThanOrEqual(44);
+    await second.getByRole('button', { name: 'I have answered' }).click();
+    expect(await second.locator('details p').isVisible()).toBe(true);
+    expect(await second.getByLabel('Your answer').count()).toBe(0);
+    expect(visit.problems).toEqual([]);
+  });
+});
+
 it('the first Tab reaches the skip link, and it lands on the text', async () => {
   await using visit = await openPage('/technique/press-and-chill/');
   const { page } = visit;
