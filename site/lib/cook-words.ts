@@ -44,7 +44,8 @@ export function holdWords(printed: string): string {
 /** A limit's temperature on both scales, rounded up, and what the table itself prints where that differs. */
 export function limitTemps(limit: CookLimit): { celsius: string; fahrenheit: string; printed: string } {
   const { celsius, fahrenheit } = formatLimitTemp(limit.stated, 'minimum');
-  const printed = limit.printedC === undefined ? '' : `${limit.printedC.toFixed(1)} °C`;
+  const differs = limit.printedC !== undefined && Number.parseFloat(celsius) !== limit.printedC;
+  const printed = differs ? `${limit.printedC?.toFixed(1)} °C` : '';
   return { celsius, fahrenheit, printed };
 }
 

@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import { gzipSync } from 'node:zlib';
 import { describe, expect, it } from 'vitest';
 import { readCollection } from '../content/read-content.ts';
+import { awake, field, saved } from './bench.ts';
 import { openPage } from './browser.ts';
 import { fileOf } from './pages.ts';
 import { pdfOf, readPdf, smallestTypePt } from './pdf.ts';
@@ -76,19 +77,69 @@ describe('a table', () => {
     expect(unmarked).toEqual([]);
   });
 
-  it.each(['/tables/press-loads/', '/tables/parasites/', '/tables/allergens/', '/tables/product-families/'])(
-    '%s prints a part a page, in type that can be read from the wall',
+  it.each(['/tables/nitrite-limits/', '/tables/cooking-lethality/', '/tables/seasoning/'])(
+    '%s prints every part on one sheet, in type that can be read from the wall',
     async (path) => {
       await using visit = await openPage(path);
-      const parts = await visit.page.locator('.rule-set > h2').allTextContents();
+      const parts = await visit.page.locator('.rule-set').evaluateAll((all) =>
+        all.map((part) => {
+          const rows = [...(part.querySelector('table')?.rows ?? [])];
+          return [part.firstElementChild?.textContent ?? '', rows.at(-1)?.cells[0]?.textContent ?? ''];
+        }),
+      );
+      const plain = (text = '') => text.replace(/\s+/g, ' ').trim();
       const pages = await readPdf(await pdfOf(visit.page, { format: 'A4' }));
-      const plain = (text: string) => text.replace(/\s+/g, ' ').trim();
-      const starts = parts.map((title) => pages.findIndex((page) => page.text.includes(plain(title))));
-      expect(new Set(starts).size).toBe(parts.length);
+      for (const [title, last] of parts) {
+        const sheet = pages.find(({ text }) => text.includes(plain(title)));
+        expect(sheet?.text.split(plain(title))[1]).toContain(plain(last));
+      }
       for (const page of pages)
         expect(smallestTypePt(page) ?? SMALLEST_PT).toBeGreaterThanOrEqual(SMALLEST_PT - 0.05);
+      // Short parts share a sheet; beside the parts there are cautions before and sources after.
+      expect(pages.length).toBeLessThanOrEqual(parts.length + 2);
     },
   );
+});
+
+describe('a card for the wall', () => {
+  /** What a sheet leaves between margins of 10 and 14 mm: the width of A4 and the height of Letter, the lesser ones. */
+  const SHEET_MM = { width: 210 - 28, height: 279.4 - 20 };
+  const px = (mm: number) => Math.floor((mm * 96) / 25.4);
+
+  it('fits on one sheet in every table', async () => {
+    await using visit = await openPage('/404.html', { width: px(SHEET_MM.width) });
+    const { page } = visit;
+    await page.emulateMedia({ media: 'print' });
+    const cards = [];
+    for (const path of tables) {
+      await page.goto(path);
+      const ofPage = await page.locator('.rule-set').evaluateAll((parts) =>
+        parts.flatMap((part) => {
+          const name = part.firstElementChild?.textContent ?? '';
+          const whole = getComputedStyle(part).breakInside;
+          let top = part.getBoundingClientRect().top;
+          // A part of several tables is as many cards, the first with the head of the part.
+          return [...part.querySelectorAll('.scroll')].map((table, at, all) => {
+            const { bottom, right } = table.getBoundingClientRect();
+            const end = at === all.length - 1 ? part.getBoundingClientRect().bottom : bottom;
+            const height = end - top;
+            top = end;
+            return { name, whole, height, right: Math.max(right, table.scrollWidth) };
+          });
+        }),
+      );
+      expect(ofPage).not.toEqual([]);
+      cards.push(...ofPage.map((card) => ({ path, ...card })));
+    }
+    expect(new Set(cards.map(({ path }) => path)).size).toBe(tables.length);
+    expect(
+      cards.filter(
+        ({ whole, height, right }) =>
+          whole !== 'avoid' || height > px(SHEET_MM.height) || right > px(SHEET_MM.width) + 1,
+      ),
+    ).toEqual([]);
+    expect(visit.problems).toEqual([]);
+  });
 });
 
 describe('the defects', () => {
@@ -149,6 +200,32 @@ describe('the learning path', () => {
       expect(record?.text).toMatch(/\b\d{4}-\d\d-\d\d\b/);
     }
   });
+});
+
+it('an example batch is changed, stays changed, and is put back as it was', async () => {
+  await using visit = await openPage('/demos/');
+  const { page } = visit;
+  await page.locator('a[href*="#demo=country-terrine"]').click();
+  await awake(page);
+  const state = async () => {
+    await page.locator('.verdict').first().waitFor();
+    return page.locator('main input').evaluateAll((all) => all.map((one) => (one as HTMLInputElement).value));
+  };
+  const name = field(page, 'Product');
+  await expect.poll(() => name.inputValue()).not.toBe('');
+  const [before, was] = [await state(), await name.inputValue()];
+  await name.fill('Terrine of my own');
+  await saved(page);
+  await page.goto('/demos/');
+  await page.locator('a[href*="#demo=country-terrine"]').click();
+  await expect.poll(() => name.inputValue()).toBe('Terrine of my own');
+  await page.getByRole('button', { name: 'Put the demo back as it was' }).click();
+  await expect.poll(() => name.inputValue()).toBe(was);
+  await saved(page);
+  await page.reload();
+  await expect.poll(() => name.inputValue()).toBe(was);
+  expect(await state()).toEqual(before);
+  expect(visit.problems).toEqual([]);
 });
 
 it('every example batch opens from its page', async () => {

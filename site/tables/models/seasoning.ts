@@ -58,11 +58,13 @@ function blendRow({ id, name, parts, doseGPerUnit: { min, max }, unit, use, mark
   };
 }
 
-/** Doses of spices and herbs, and blends by parts. */
-export const seasoning: readonly TablePart[] = [
-  {
-    id: 'doses',
-    title: 'Spices and herbs, g in a kilogram of the whole mix',
+/** All in one table would not go on one card. */
+const FIRST_HERB = SPICES.findIndex(({ id }) => id === 'thyme');
+
+function doses(id: string, title: string, spices: readonly Spice[]): TablePart {
+  return {
+    id,
+    title,
     notes: [
       'For food eaten cold. A ceiling is one of taste: above it the spice spoils the food. Liver and game bear the upper half, fish and white meat the lower.',
     ],
@@ -74,8 +76,18 @@ export const seasoning: readonly TablePart[] = [
       numberColumn('Ceiling'),
       column('Mind'),
     ],
-    rows: SPICES.flatMap(spiceRows),
-  },
+    rows: spices.flatMap(spiceRows),
+  };
+}
+
+/** Doses of spices and herbs, and blends by parts. */
+export const seasoning: readonly TablePart[] = [
+  doses('doses', 'Spices, g in a kilogram of the whole mix', SPICES.slice(0, FIRST_HERB)),
+  doses(
+    'herb-doses',
+    'Herbs, garlic, mustard, paprika and the rest, g in a kilogram of the whole mix',
+    SPICES.slice(FIRST_HERB),
+  ),
   {
     id: 'blends',
     title: 'Blends by parts',
