@@ -9,47 +9,54 @@ export interface DefectSection {
   readonly shape: Shape;
   readonly sign: Sign;
   readonly region: Region;
+  /** What the sign is here, where its own word says too little. */
+  readonly says: string | null;
 }
 
-const section = (shape: Shape, sign: Sign, region: Region): DefectSection => ({ shape, sign, region });
+const section = (shape: Shape, sign: Sign, region: Region, says: string | null = null): DefectSection => ({
+  shape,
+  sign,
+  region,
+  says,
+});
 
 /** How a slice with each defect looks, by the defect's slug. What is only tasted or smelt has no picture. */
 export const DEFECT_SECTIONS: Readonly<Record<string, DefectSection>> = {
   crumbly: section('loaf', 'cracks', 'all'),
-  'fat-out': section('loaf', 'drops', 'edge'),
-  smear: section('loaf', 'streaks', 'all'),
-  'grey-ring': section('loaf', 'shade', 'edge'),
-  'grey-all-through': section('loaf', 'shade', 'all'),
-  'pink-centre-uncured': section('loaf', 'shade', 'centre'),
-  'raw-looking-liver-core': section('pot', 'drops', 'centre'),
+  'fat-out': section('loaf', 'drops', 'edge', 'beads of melted fat'),
+  smear: section('loaf', 'streaks', 'all', 'pale smears of fat where grains should be'),
+  'grey-ring': section('loaf', 'shade', 'edge', 'a grey band that leaves the middle its own colour'),
+  'grey-all-through': section('loaf', 'shade', 'all', 'one dull grey'),
+  'pink-centre-uncured': section('loaf', 'shade', 'centre', 'a pink patch'),
+  'raw-looking-liver-core': section('pot', 'drops', 'centre', 'wet, dark red spots'),
   'air-pockets': section('loaf', 'holes', 'edge'),
-  'gas-holes': section('loaf', 'holes', 'all'),
-  'wet-base': section('loaf', 'drops', 'base'),
+  'gas-holes': section('loaf', 'holes', 'all', 'round, shiny-walled holes'),
+  'wet-base': section('loaf', 'drops', 'base', 'drops of loose liquid'),
   'jelly-lifts': section('jellied', 'gap', 'top'),
-  'jelly-cloudy': section('jellied', 'streaks', 'top'),
-  'jelly-rubbery': section('jellied', 'shade', 'top'),
-  'jelly-will-not-set': section('jellied', 'drops', 'top'),
-  greening: section('ham', 'specks', 'edge'),
-  'case-hardening': section('ham', 'shade', 'edge'),
-  slime: section('loaf', 'streaks', 'top'),
-  'surface-mould': section('loaf', 'fuzz', 'top'),
-  'oxidised-face': section('loaf', 'shade', 'top'),
-  'split-layers': section('loaf', 'gap', 'centre'),
+  'jelly-cloudy': section('jellied', 'streaks', 'top', 'milky streaks in the jelly'),
+  'jelly-rubbery': section('jellied', 'shade', 'top', 'a stiff, thick layer of jelly'),
+  'jelly-will-not-set': section('jellied', 'drops', 'top', 'jelly running off in drops'),
+  greening: section('ham', 'specks', 'edge', 'green specks'),
+  'case-hardening': section('ham', 'shade', 'edge', 'a dark, dry rim'),
+  slime: section('loaf', 'streaks', 'top', 'wet threads that pull'),
+  'surface-mould': section('loaf', 'fuzz', 'top', 'fuzz of mould'),
+  'oxidised-face': section('loaf', 'shade', 'top', 'a brown-grey layer'),
+  'split-layers': section('loaf', 'gap', 'centre', 'a gap that parts two layers'),
   'garnish-falls-out': section('loaf', 'squares', 'all'),
-  'hollow-crust': section('pie', 'gap', 'top'),
-  'soggy-base': section('pie', 'shade', 'base'),
-  'burst-seam': section('pie', 'cracks', 'edge'),
-  'curdled-mousseline': section('loaf', 'specks', 'all'),
-  'parfait-green-top': section('pot', 'shade', 'top'),
-  'sausage-burst': section('sausage', 'cracks', 'edge'),
-  'casing-tough': section('sausage', 'shade', 'edge'),
+  'hollow-crust': section('pie', 'gap', 'top', 'a hollow between filling and crust'),
+  'soggy-base': section('pie', 'shade', 'base', 'a grey, wet layer of pastry'),
+  'burst-seam': section('pie', 'cracks', 'edge', 'cracks in the crust where juice ran out'),
+  'curdled-mousseline': section('loaf', 'specks', 'all', 'grains of curd'),
+  'parfait-green-top': section('pot', 'shade', 'top', 'a dull layer'),
+  'sausage-burst': section('sausage', 'cracks', 'edge', 'splits in the skin'),
+  'casing-tough': section('sausage', 'shade', 'edge', 'a thick, dull skin'),
   'ham-holes': section('ham', 'holes', 'all'),
-  'ham-grey-spot': section('ham', 'shade', 'centre'),
-  'rillettes-grainy': section('pot', 'specks', 'all'),
-  'confit-sour': section('pot', 'holes', 'base'),
+  'ham-grey-spot': section('ham', 'shade', 'centre', 'a grey spot in the pink'),
+  'rillettes-grainy': section('pot', 'specks', 'all', 'white grains of fat'),
+  'confit-sour': section('pot', 'holes', 'base', 'bubbles in juice that was left'),
   'blood-pudding-holes': section('sausage', 'holes', 'all'),
-  'hard-bits': section('loaf', 'specks', 'centre'),
-  'white-crystals': section('ham', 'specks', 'top'),
+  'hard-bits': section('loaf', 'specks', 'centre', 'hard bits of bone, shot or shell'),
+  'white-crystals': section('ham', 'specks', 'top', 'white crystals'),
 };
 
 const SHAPE_WORDS: Readonly<Record<Shape, string>> = {
@@ -80,8 +87,8 @@ const REGION_WORDS: Readonly<Record<Region, string>> = {
 };
 
 /** The picture in words. */
-export function sectionWords({ shape, sign, region }: DefectSection): string {
-  return `${SHAPE_WORDS[shape]}, with ${SIGN_WORDS[sign]} ${REGION_WORDS[region]}.`;
+export function sectionWords({ shape, sign, region, says }: DefectSection): string {
+  return `${SHAPE_WORDS[shape]}, with ${says ?? SIGN_WORDS[sign]} ${REGION_WORDS[region]}.`;
 }
 
 /** The slice in the drawing, px. */
