@@ -129,6 +129,10 @@ it('what is typed is never markup', async () => {
 it('the search page answers a query in its address, and lists everything without JavaScript', async () => {
   await using visit = await openPage('/search/?q=greening');
   await visit.page.locator('.search-hits a', { hasText: 'Green patches' }).waitFor();
+  const colours = await visit.page
+    .locator('.search-kinds button:not([disabled])')
+    .evaluateAll((all) => all.map((one) => getComputedStyle(one).backgroundColor));
+  expect(new Set(colours.slice(1))).not.toContain(colours[0]);
   await using plain = await openPage('/search/', { javaScript: false });
   expect(await plain.page.locator('.lines a').count()).toBeGreaterThan(90);
 });
