@@ -9,8 +9,9 @@ import { sideOf } from './side-of.ts';
 import type { BinderSlice } from './slice.ts';
 import type { BinderValues } from './values.ts';
 
-/** Garnish of the total, cream on the meat, water of an undried garnish. Common practice, no source. */
-const GARNISH_MOST = 0.3;
+/** Garnish of the total above which slices fall apart. Common practice, no source. */
+export const GARNISH_MOST = 0.3;
+/** Cream on the meat, water of an undried garnish. Common practice, no source. */
 const CREAM_MOST = 1;
 const WET_ABOVE = 0.85;
 /** A weighed panade this far off its reckoning is told. Common practice, no source. */

@@ -1,5 +1,6 @@
 export type { BinderContext } from './context.ts';
 export type { BinderFindingId } from './finding-ids.ts';
+export { GARNISH_MOST } from './findings.ts';
 export { newBinderPart, newBinderSlice, newExtender, newGarnishLine, withPanade } from './new-binder.ts';
 export {
   PANADE_C,

@@ -8,8 +8,12 @@ import type { LabelContext, LabelValues } from './values.ts';
 
 /** Most days a food sealed without air is kept at 3 to 8 °C with no other hurdle: Food Standards Agency, December 2020. */
 export const SEALED_DAYS = 10;
+/** Where those days are counted, °C: the same guidance. */
+export const SEALED_STORE_C = { min: 3, max: 8 } as const;
 /** Days with the day of the cook, at 5 °C or colder: United States Food Code 3-501.17. */
 export const FOOD_CODE_DAYS = 7;
+/** Where those days are counted, °C or colder; the law writes 41 °F beside it. The same section. */
+export const FOOD_CODE_STORE_C = 5;
 /** Salt on water that stands in for time: Food Standards Agency, December 2020. */
 export const HURDLE_SALT = 0.035;
 /** Colder is asked of this trade. Common practice, no source; the law of your place may allow more. */

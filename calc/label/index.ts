@@ -13,7 +13,14 @@ export { dateOfStamp, isLater, useByDate } from './dates.ts';
 export { type DeclaredFigure, declareFigure } from './declare.ts';
 export { atwaterKcal, EU_ENERGY, euEnergy, US_ENERGY, usEnergy } from './energy.ts';
 export type { LabelFinding, LabelFindingId } from './finding-ids.ts';
-export { ADDED_WATER, FOOD_CODE_DAYS, HURDLE_SALT, SEALED_DAYS } from './findings.ts';
+export {
+  ADDED_WATER,
+  FOOD_CODE_DAYS,
+  FOOD_CODE_STORE_C,
+  HURDLE_SALT,
+  SEALED_DAYS,
+  SEALED_STORE_C,
+} from './findings.ts';
 export type { ListedIngredient } from './ingredient-list.ts';
 export {
   MEAT_LIMITS,

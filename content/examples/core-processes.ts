@@ -1,4 +1,5 @@
 import type { Batch } from '@larderwright/calc/batch';
+import { newCrustSlice } from '@larderwright/calc/mould';
 import { enteredEntry } from '@larderwright/calc/quantities';
 import { line } from '../demo/compose.ts';
 import { checkedProbe, coldMeat, folded, panadeFor } from './by-worksheet.ts';
@@ -109,6 +110,14 @@ export const coreProcesses: Readonly<Record<string, Batch>> = {
           liningThickness: enteredEntry('3', 'mm'),
         }),
       ],
+    },
+    // The first mould as a pie, to see what a crust and slices of bacon take of it.
+    crust: {
+      ...newCrustSlice(),
+      mouldId: 'loaf',
+      pieceWidth: enteredEntry('60', 'mm'),
+      pieceMass: enteredEntry('14', 'g'),
+      pieceSalt: enteredEntry('3', '%'),
     },
   }),
 

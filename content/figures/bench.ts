@@ -1,4 +1,4 @@
-import { PANADE_C, PANADE_SHARE, PIECE_MOST_MM } from '@larderwright/calc/binder';
+import { GARNISH_MOST, PANADE_C, PANADE_SHARE, PIECE_MOST_MM } from '@larderwright/calc/binder';
 import { END_MIX_LIMIT_C, RECHILL_C } from '@larderwright/calc/chill-budget';
 import { WATER_DIFFERENCE } from '@larderwright/calc/mould';
 import { AROMATICS_SHARE, TASTE_ABOVE } from '@larderwright/calc/plan';
@@ -142,7 +142,7 @@ const flavour = {
   'panade-chill': { value: 2, unit: 'h', mark: 'common-practice' },
   'panade-example-meat': { value: 2.4, unit: 'kg', mark: 'derived' },
   'panade-example': { value: 240, unit: 'g', mark: 'derived' },
-  'garnish-share': { value: [10, 30], unit: '%', mark: 'common-practice' },
+  'garnish-share': ofRange({ min: 0.1, max: GARNISH_MOST }),
   'garnish-piece': { value: [6, PIECE_MOST_MM], unit: 'mm', mark: 'common-practice' },
   'garnish-example-bar': { value: 60, unit: 'mm', mark: 'derived' },
   'garnish-example-most': { value: PIECE_MOST_MM, unit: 'mm', mark: 'common-practice' },

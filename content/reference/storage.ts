@@ -1,5 +1,7 @@
-import { FOOD_CODE_DAYS, SEALED_DAYS } from '@larderwright/calc/label';
+import { FOOD_CODE_DAYS, FOOD_CODE_STORE_C, SEALED_DAYS, SEALED_STORE_C } from '@larderwright/calc/label';
 import type { Mark } from '@larderwright/calc/sources';
+import { figurePlain } from '../figures/figure-text.ts';
+import type { Figure } from '../figures/index.ts';
 
 /** How long something keeps, as a source says it. A date of your own rests on your own plan. */
 export interface KeepingTime {
@@ -19,6 +21,10 @@ export interface KeepingGroup {
   readonly sources: readonly string[];
   readonly times: readonly KeepingTime[];
 }
+
+/** A temperature of a rule on both scales. */
+const at = (value: Figure['value'], bound?: 'at-most') =>
+  figurePlain({ value, unit: 'C', mark: 'confirmed', ...(bound && { bound }) });
 
 const chart = (id: string, food: string, chilled: string, frozen: string, note = ''): KeepingTime => ({
   id,
@@ -43,7 +49,7 @@ export const KEEPING_GROUPS: readonly KeepingGroup[] = [
       {
         id: 'us-retail',
         food: 'United States, retail and restaurant: made or opened in the kitchen',
-        chilled: `${FOOD_CODE_DAYS} days at 5 °C (41 °F) or colder`,
+        chilled: `${FOOD_CODE_DAYS} days at ${at(FOOD_CODE_STORE_C, 'at-most')}`,
         frozen: 'stops the clock',
         note: 'The day of making or opening is day one. A mixture keeps the earliest date in it.',
         source: 'us-food-code-3-501-17',
@@ -52,7 +58,7 @@ export const KEEPING_GROUPS: readonly KeepingGroup[] = [
       {
         id: 'fr-catering',
         food: 'France, catering: dishes made ahead, without a study of their life',
-        chilled: '3 days after the day of making, at 0–3 °C (32–37 °F)',
+        chilled: `3 days after the day of making, at ${at([0, 3])}`,
         frozen: '–',
         note: 'The day of making is not counted.',
         source: 'fr-arrete-2009',
@@ -61,7 +67,7 @@ export const KEEPING_GROUPS: readonly KeepingGroup[] = [
       {
         id: 'uk-pack',
         food: 'United Kingdom: packed without air, no further hurdle',
-        chilled: `${SEALED_DAYS} days at 3–8 °C (37–46 °F)`,
+        chilled: `${SEALED_DAYS} days at ${at([SEALED_STORE_C.min, SEALED_STORE_C.max])}`,
         frozen: '–',
         note: 'A fat seal keeps air out as well: count it as a pack until somebody proves otherwise.',
         source: 'uk-vp-map-guidance',
