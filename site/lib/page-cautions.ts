@@ -19,8 +19,8 @@ export function topCautions(page: OnPage, { ofWorksheet, severity }: Carried): s
 }
 
 /**
- * Cautions that stand in full beside one worksheet of a page: what it brings and neither the top of the page nor an
- * earlier worksheet has said.
+ * Cautions that are named beside one worksheet of a page, each with its level: what it brings for other work, and
+ * neither the top of the page nor an earlier worksheet has said. No stop is among them.
  */
 export function besideWorksheet(page: OnPage, worksheet: string, carried: Carried): string[] {
   const earlier = page.worksheets.slice(0, page.worksheets.indexOf(worksheet)).flatMap(carried.ofWorksheet);

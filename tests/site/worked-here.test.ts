@@ -115,7 +115,10 @@ describe('a worksheet within its technique page', () => {
     expect(after.batches).toContainEqual(bench);
     expect(copy).toMatchObject({ demo: false, cure: { nitriteTarget: { text: '90' } } });
     expect(copy?.id).not.toContain('example');
-    expect(after.desk).toEqual([['current'], [copy?.id]]);
+    const desk = Object.fromEntries(after.desk[0].map((key, at) => [key, after.desk[1][at]]));
+    expect(desk.current).toBe(copy?.id);
+    // Beside it lies only the day the backup was looked at.
+    expect(Object.keys(desk).filter((key) => !['current', 'backupLookedOn'].includes(key))).toEqual([]);
 
     // What is typed here afterwards is the example's again.
     await field(page, 'Nitrite wanted, as sodium nitrite').fill('70');
