@@ -85,7 +85,7 @@ function Figures({ plan, outcome }: FiguresProps) {
           <p>
             {holdMin ? `Its hold of ${timeWords(holdMin)} is done then. ` : ''}
             {pull.value && !pull.stale
-              ? `Out at ${degreesText(pull.value.tempC, 'up')}, after ${timeWords(pull.value.timeMin)}, carry-over alone would bring it to the target.`
+              ? `Out at ${degreesText(pull.value.tempC, 'up')}, after ${timeWords(pull.value.timeMin)}, carry-over alone is predicted to bring it to the target. No reason to pull early: only a probe left in shows it.`
               : ''}
           </p>
         </Answer>
