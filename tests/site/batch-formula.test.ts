@@ -220,6 +220,23 @@ describe('a filled formula', () => {
   });
 });
 
+describe('a lining', () => {
+  it('is told in the slice, beside a bowl that it leaves as it was', async () => {
+    await using visit = await openPage(DEMO, { width: 320, height: 640, phone: true });
+    const { page } = visit;
+    await expectAnswer(page, 'Everything in the bowl', /3850\sg/);
+    const place = (await names(page)).findIndex((name) => /bacon/i.test(name));
+    await line(page, place).getByLabel('Part', { exact: true }).selectOption('lining');
+    // Derived: 180 g of bacon at 3 % leave the bowl of 3,850.1 g and stand round it with their 5.4 g of salt.
+    await expectAnswer(page, 'Everything in the bowl', /3670\sg/);
+    await expectAnswer(page, 'Mix and lining', /3850\sg/);
+    await expectAnswer(page, 'Salt as sliced', /^1\.6\d %/);
+    await expect.poll(() => page.locator('main').textContent()).toMatch(/The lining brings 5\.4 g of salt/);
+    expect(await sidewaysScrollPx(page)).toBe(0);
+    expect(visit.problems).toEqual([]);
+  });
+});
+
 describe('a batch begun from its family', () => {
   it('has lines with usual shares as defaults, by the keyboard at 320 px, and no curing salt', async () => {
     await using visit = await openPage(PATH, { width: 320, height: 640 });

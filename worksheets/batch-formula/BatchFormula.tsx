@@ -74,7 +74,7 @@ function SaltTarget() {
         label="Salt wanted, of everything in the bowl"
         kind="fraction"
         range={{ min: 0, max: 0.2 }}
-        hint="From all sources together, curing salt and bacon included."
+        hint="From all sources together, curing salt and bacon included. A lining counts in the slice, not here."
         findings={computed.state === 'ready' ? at(computed.value.findings, path) : []}
       />
     </div>
