@@ -50,6 +50,8 @@ export async function contents(): Promise<ContentsGroup[]> {
         { href: urls.learn, label: 'Learning path' },
         { href: urls.demos, label: 'Example batches' },
         { href: urls.sources, label: 'Sources' },
+        { href: urls.howWeKnow, label: 'How we know' },
+        { href: urls.unknown, label: 'What we do not know' },
         { href: urls.search, label: 'Search' },
       ],
     },

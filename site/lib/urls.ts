@@ -18,6 +18,8 @@ export const urls = {
   batches: '/batches/',
   demos: '/demos/',
   sources: '/sources/',
+  howWeKnow: '/how-we-know/',
+  unknown: '/what-we-do-not-know/',
   source: (id: string) => `/sources/#${id}`,
   worksheetLinks: '/worksheets/links.json',
   example: (id: string) => `/technique/${id}/example.json`,

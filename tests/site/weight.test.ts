@@ -25,6 +25,7 @@ const PLAIN_PAGES = [
   '/cautions/cooling-clock/',
   '/defects/',
   '/tables/nitrite-limits/',
+  '/how-we-know/',
 ];
 /** The lightest, the heaviest, and what lies between. */
 const WITH_BATCH_PAGES = [

@@ -29,6 +29,7 @@ import {
 import { convert } from '@larderwright/calc/quantities';
 import { describe, expect, test } from 'vitest';
 import checks from '../../fixtures/curing-checks.json' with { type: 'json' };
+import { listsItsChecks, publishedCase } from '../../tools/published.ts';
 
 type Args = readonly unknown[];
 const n = (args: Args, index: number) => Number(args[index]);
@@ -87,6 +88,7 @@ describe('check cases of dry cure, brine and drying, each with its source', () =
       expect(run, check.compute).toBeDefined();
       const got = run?.(check.args) ?? Number.NaN;
       expect(Math.abs(got - check.expected)).toBeLessThanOrEqual(check.tolerance);
+      publishedCase(check, got);
       if (check.within === undefined) return;
       const rule = check.compute === 'degreeHoursF' ? 'us-fahrenheit' : 'canada-celsius';
       const unit = check.compute === 'degreeHoursF' ? 'F' : 'C';
@@ -100,3 +102,5 @@ describe('check cases of dry cure, brine and drying, each with its source', () =
     expect(new Set(checks.map(({ id }) => id)).size).toBe(checks.length);
   });
 });
+
+listsItsChecks('curing');

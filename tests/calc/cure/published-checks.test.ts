@@ -8,6 +8,7 @@ import {
 import { saltOnWaterFraction } from '@larderwright/calc/formula';
 import { describe, expect, test } from 'vitest';
 import checks from '../../fixtures/cure-checks.json' with { type: 'json' };
+import { listsItsChecks, publishedCase } from '../../tools/published.ts';
 
 const compute: Record<string, (a: number, b: number) => number | null> = {
   nitritePpm,
@@ -32,6 +33,9 @@ describe('check cases, each with its source', () => {
       const [a = Number.NaN, b = Number.NaN] = check.args;
       const got = run?.(a, b) ?? Number.NaN;
       expect(Math.abs(got - check.expected)).toBeLessThanOrEqual(check.tolerance);
+      publishedCase(check, got);
     });
   }
 });
+
+listsItsChecks('cure');

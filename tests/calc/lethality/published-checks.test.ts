@@ -15,6 +15,7 @@ import {
 } from '@larderwright/calc/lethality';
 import { convert } from '@larderwright/calc/quantities';
 import { describe, expect, it } from 'vitest';
+import { listsItsChecks, published } from '../../tools/published.ts';
 
 const curve = (points: readonly (readonly [number, number])[]): CurvePoint[] =>
   points.map(([timeMin, tempC]) => ({ timeMin, tempC }));
@@ -33,7 +34,16 @@ function expectNear(value: number, wanted: number, share: number) {
 describe('lethality arithmetic against printed figures', () => {
   it('carries 70 °C for 2 min to 65 °C with z = 6', () => {
     // ACMSF, burger report, March 2007, summary para 3: 13.6 min
-    expect(equivalentMin(2, 65, { refC: 70, zC: 6 }).toFixed(1)).toBe('13.6');
+    published({
+      what: '70 °C for 2 min carried to 65 °C with z = 6 °C',
+      sourceId: 'acmsf-2007',
+      cited: 'ACMSF, burger report, March 2007, summary paragraph 3',
+      kind: 'printed',
+      theirs: 13.6,
+      ours: equivalentMin(2, 65, { refC: 70, zC: 6 }),
+      unit: 'min',
+      within: 0.05,
+    });
   });
 
   it.each([
@@ -48,6 +58,17 @@ describe('lethality arithmetic against printed figures', () => {
   ] as const)('gives the printed equivalent of 90 °C for 10 min at %d °C', (tempC, printed) => {
     const minutes = equivalentMin(10, tempC, LINE_90_UK);
     expect(Number(minutes.toPrecision(minutes >= 100 ? 3 : 2))).toBe(Number(printed));
+    published({
+      what: `90 °C for 10 min carried to ${tempC} °C`,
+      sourceId: 'cfa-2006',
+      cited: 'Chilled Food Association, Best Practice Guidelines, 2006',
+      kind: 'printed',
+      theirs: Number(printed),
+      ours: minutes,
+      unit: 'min',
+      // Half of the last place that is printed.
+      within: minutes < 10 ? 0.05 : 0.5,
+    });
   });
 
   it('asks more below 90 °C with the United States z', () => {
@@ -62,23 +83,37 @@ describe('lethality arithmetic against printed figures', () => {
       [80, 10],
       [90, 1],
     ] as const)
-      expect(pasteurisationValue(hold(tempC, minutes), LINE_70_Z10)).toBeCloseTo(100, 9);
+      published({
+        what: `Pasteurisation value of ${minutes} min at ${tempC} °C, reference 70 °C, z = 10 °C`,
+        cited: 'Demester & Vacher 2011, teaching document on sous-vide',
+        kind: 'printed',
+        theirs: 100,
+        ours: pasteurisationValue(hold(tempC, minutes), LINE_70_Z10),
+        unit: 'min at 70 °C',
+        within: 1e-9,
+      });
   });
 
   it('finds z from two D-values', () => {
     // Carlier et al. 1996: 5.05 and 6.74 °C
-    expect(
-      zFromPoints([
-        { tempC: 55, dMin: 17.8 },
-        { tempC: 60, dMin: 1.82 },
-      ])?.toFixed(2),
-    ).toBe('5.05');
-    expect(
-      zFromPoints([
-        { tempC: 55, dMin: 19.2 },
-        { tempC: 60, dMin: 3.48 },
-      ])?.toFixed(2),
-    ).toBe('6.74');
+    for (const [d55, d60, printed] of [
+      [17.8, 1.82, 5.05],
+      [19.2, 3.48, 6.74],
+    ] as const)
+      published({
+        what: `z from D of ${d55} min at 55 °C and ${d60} min at 60 °C`,
+        sourceId: 'heat-resistance-papers',
+        cited: 'Carlier et al. 1996',
+        kind: 'printed',
+        theirs: printed,
+        ours:
+          zFromPoints([
+            { tempC: 55, dMin: d55 },
+            { tempC: 60, dMin: d60 },
+          ]) ?? Number.NaN,
+        unit: '°C',
+        within: 0.005,
+      });
   });
 
   it.each([
@@ -89,7 +124,19 @@ describe('lethality arithmetic against printed figures', () => {
     const row = HEAT_RESISTANCE.find((entry) => entry.id === id);
     const zC = zFromPoints(row?.points ?? []) ?? Number.NaN;
     expect(Math.abs(zC - derived)).toBeLessThan(0.001);
-    expect(Math.abs(zC - printed)).toBeLessThan(0.05);
+    published({
+      what:
+        id === 'ecoli-beef'
+          ? 'z of E. coli in beef, five points'
+          : 'z of Salmonella in chicken liver, four points',
+      sourceId: 'heat-resistance-papers',
+      cited: id === 'ecoli-beef' ? 'Juneja et al. 1997' : 'Qu et al. 2024',
+      kind: 'printed',
+      theirs: printed,
+      ours: zC,
+      unit: '°C',
+      within: 0.05,
+    });
   });
 
   it('finds no z where D does not fall or one temperature stands alone', () => {
@@ -116,14 +163,34 @@ describe('lethality arithmetic against printed figures', () => {
 
   it('gives the mean freezing line of Trichinella at -15 °C', () => {
     // Kotula et al. 1990: 57.3 min, printed "64 min" with 7 min added
-    expect(Math.abs(trichinellaFreezingMeanH(-15) * 60 + 7 - 64)).toBeLessThan(1);
+    published({
+      what: 'Trichinella at −15 °C, the mean line and 7 min',
+      sourceId: 'kotula-1990',
+      cited: 'Kotula et al. 1990',
+      kind: 'printed',
+      theirs: 64,
+      ours: trichinellaFreezingMeanH(-15) * 60 + 7,
+      unit: 'min',
+      within: 1,
+    });
   });
 
   it('takes Tref and z as parameters', () => {
     // French course notes on heat-treatment schedules: Tref 60, z 7, 68 °C: 14 and 28 units
     const beer = { refC: 60, zC: 7 };
-    expect(Math.round(pasteurisationValue(hold(68, 1), beer))).toBe(14);
-    expect(Math.round(pasteurisationValue(hold(68, 2), beer))).toBe(28);
+    for (const [minutes, units] of [
+      [1, 14],
+      [2, 28],
+    ] as const)
+      published({
+        what: `Pasteurisation units of ${minutes} min at 68 °C, reference 60 °C, z = 7 °C`,
+        cited: 'French course notes on heat-treatment schedules',
+        kind: 'printed',
+        theirs: units,
+        ours: pasteurisationValue(hold(68, minutes), beer),
+        unit: 'min at 60 °C',
+        within: 0.5,
+      });
   });
 
   it.each([
@@ -132,10 +199,10 @@ describe('lethality arithmetic against printed figures', () => {
     [65, 9.28, 10],
     [75, 0.431, 0.5],
     [80, 0.0928, 0.1],
-  ] as const)('stays under the published pair at %d °C with z = 7.5', (tempC, derived, published) => {
+  ] as const)('stays under the published pair at %d °C with z = 7.5', (tempC, derived, printed) => {
     const minutes = equivalentMin(2, tempC, LINE_70_Z7_5);
     expectNear(minutes, derived, 0.001);
-    expect(minutes).toBeLessThanOrEqual(published);
+    expect(minutes).toBeLessThanOrEqual(printed);
   });
 });
 
@@ -287,3 +354,5 @@ describe('lethality arithmetic, derived cases', () => {
     ).toBe(0);
   });
 });
+
+listsItsChecks('lethality');

@@ -17,6 +17,7 @@ import { isSourceId } from '@larderwright/calc/sources';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import printed from '../../fixtures/cooking-tables.json' with { type: 'json' };
+import { listsItsChecks, published } from '../../tools/published.ts';
 
 const meat: CookFacts = { ...UNKNOWN_FACTS, hasPoultry: false, fatFraction: 0.25, comminuted: true };
 const bird = (fatFraction: number | null, poultryKind: CookFacts['poultryKind'] = 'other'): CookFacts => ({
@@ -37,6 +38,23 @@ function holdOf(limit: CookLimit, facts: CookFacts) {
   return resolved.ok ? resolved.hold.s : resolved.reason;
 }
 
+/** Counts the rows of a printed table that stand in ours with the same hold, and keeps the count for the page. */
+function rowsAlike<Row>(
+  what: string,
+  sourceId: string,
+  cited: string,
+  rows: readonly Row[],
+  alike: (row: Row) => boolean,
+) {
+  const ours = rows.filter(alike).length;
+  published({ what, sourceId, cited, kind: 'printed', theirs: rows.length, ours, unit: 'rows', within: 0 });
+}
+
+const holdSOf = (setId: string, limitId: string) => {
+  const { hold } = limitOf(setId, limitId);
+  return isByFat(hold) ? null : hold.s;
+};
+
 describe('cooking tables, row by row as printed', () => {
   it('carries all 31 rows of both meat columns', () => {
     // FSIS Appendix A (1999), carried into Revised Appendix A (2021), meat table
@@ -54,6 +72,13 @@ describe('cooking tables, row by row as printed', () => {
         s: row.time_6_5_log_s,
       });
     }
+    const cited = 'FSIS Appendix A (1999), meat table';
+    rowsAlike('Meat, holds for 6.5 log, row by row', 'fsis-cooking-meat', cited, rows, (row) =>
+      Object.is(holdSOf('us-fsis-meat-6.5', `fsis-${row.temp_F}F`), row.time_6_5_log_s),
+    );
+    rowsAlike('Meat, holds for 7 log, row by row', 'fsis-cooking-meat', cited, rows, (row) =>
+      Object.is(holdSOf('us-fsis-meat-7.0', `fsis7-${row.temp_F}F`), row.time_7_0_log_s),
+    );
   });
 
   it('carries the chicken grid by fat', () => {
@@ -63,6 +88,20 @@ describe('cooking tables, row by row as printed', () => {
         expect(
           holdOf(limitOf('us-fsis-poultry', `fsis-poultry-${row.temp_F}F`), bird(Number(fat) / 100)),
         ).toBeCloseTo(minutes * 60, 9);
+    rowsAlike(
+      'Chicken, holds by fat, row by row',
+      'fsis-cooking-poultry',
+      'FSIS poultry tables (2005)',
+      printed.fsis_chicken_7_log_fat_grid.rows,
+      (row) =>
+        Object.entries(row.minutes_by_fat_pct).every(([fat, minutes]) => {
+          const heldS = holdOf(
+            limitOf('us-fsis-poultry', `fsis-poultry-${row.temp_F}F`),
+            bird(Number(fat) / 100),
+          );
+          return Math.abs(Number(heldS) - minutes * 60) < 1e-9;
+        }),
+    );
   });
 
   it('carries chicken and turkey at 12 % fat, and reads "<10 s" as reached', () => {
@@ -96,6 +135,13 @@ describe('cooking tables, row by row as printed', () => {
         hold: { s: row.time_s },
         printedC: row.temp_C,
       });
+    rowsAlike(
+      'Whole roasts, row by row',
+      'food-code-cooking',
+      'Food Code, 3-401.11(B)(2)',
+      printed.foodcode_roasts.rows,
+      (row) => Object.is(holdSOf('us-food-code', `fc-roast-${row.temp_F}F`), row.time_s),
+    );
     // Food Code 2022, 3-401.11: 145 °F (63 °C), 150 (66), 155 (68), 158 (70), 165 (74)
     expect(
       ['fc-145F', 'fc-145F-3min', 'fc-150F-1min', 'fc-155F', 'fc-158F', 'fc-165F'].map((id) => {
@@ -119,6 +165,13 @@ describe('cooking tables, row by row as printed', () => {
       isByFat(hold) ? 0 : hold.s / 60,
     ]);
     expect(uk).toEqual(printed.uk_fsa_70_2.rows.map((row) => [row.temp_C, row.time_min]));
+    rowsAlike(
+      'Pairs equal to 70 °C for 2 min, one by one',
+      'fsa-70-2',
+      'Food Standards Agency, cooking food safely',
+      printed.uk_fsa_70_2.rows,
+      (row) => uk?.some(([tempC, minutes]) => tempC === row.temp_C && minutes === row.time_min) ?? false,
+    );
     // ACMSF 2007: 65 °C 13.6 min, 70 °C 2 min, 75 °C 18 s
     for (const row of printed.uk_acmsf_2007_burgers.rows) {
       const limit = cookRuleSet('uk-acmsf-2007')?.limits.find(({ stated }) => stated.value === row.temp_C);
@@ -305,3 +358,5 @@ describe('lookUpHold', () => {
     );
   });
 });
+
+listsItsChecks('cooking-tables');

@@ -3,6 +3,7 @@ import { scaleToTotal } from '@larderwright/calc/formula';
 import { enteredEntry } from '@larderwright/calc/quantities';
 import { JOINTS_OZ, perPound, pricePerKg, purchaseG, trimYield } from '@larderwright/calc/yield';
 import { describe, expect, it } from 'vitest';
+import { listsItsChecks, published } from '../../tools/published.ts';
 
 const LB = 453.59237;
 const part = (role: 'usable' | 'by-product' | 'waste', massG: number, valuePerKg: number | null = null) => ({
@@ -16,25 +17,57 @@ describe('Published exercises of yield and cost', () => {
     // Published: cookery trade-calculation notes, recipe conversion. 35 × 185 g to 50 × 230 g.
     const line = { ...newLine('a', 'lean'), amount: enteredEntry('6475', 'g') };
     const scaled = scaleToTotal([line], 50 * 230);
-    expect(scaled.ok && scaled.factor).toBeCloseTo(1.77606, 5);
+    published({
+      what: 'Factor from 35 portions of 185 g to 50 of 230 g',
+      cited: 'Cookery trade-calculation notes',
+      kind: 'printed',
+      theirs: 1.77606,
+      ours: scaled.ok ? scaled.factor : Number.NaN,
+      unit: 'times',
+      within: 5e-6,
+    });
   });
 
   it('the price of the edible portion, 7.24 as printed', () => {
     // Published: the same notes. 5 kg at 5.50, 3.8 kg left.
     const result = trimYield(5000, 5.5, [part('usable', 3800)]);
     expect(result.usableFraction).toBeCloseTo(0.76, 9);
-    expect(result.costPerUsableKg).toBeCloseTo(7.237, 3);
+    published({
+      what: 'Price of the edible kilogram: 5 kg at 5.50, of which 3.8 kg are left',
+      cited: 'Cookery trade-calculation notes',
+      kind: 'printed',
+      theirs: 7.24,
+      ours: result.costPerUsableKg ?? Number.NaN,
+      unit: 'a kg',
+      within: 0.005,
+    });
   });
 
   it('raw weight from cooked weight, 8.63 kg as printed', () => {
     // Published: the same notes. 6.475 kg at 75 %.
-    expect(purchaseG(6475, 0.75)).toBeCloseTo(8633, 0);
+    published({
+      what: 'Raw weight for 6.475 kg cooked at 75 %',
+      cited: 'Cookery trade-calculation notes',
+      kind: 'printed',
+      theirs: 8.63,
+      ours: (purchaseG(6475, 0.75) ?? Number.NaN) / 1000,
+      unit: 'kg',
+      within: 0.005,
+    });
   });
 
   it('a striploin, 88.5 % as printed; the yield is not rounded on the way', () => {
     // Published: the same course. 5.2 kg at 11.95, 4.6 kg left, 85 portions of 170 g.
     const result = trimYield(5200, 11.95, [part('usable', 4600)]);
-    expect(result.usableFraction).toBeCloseTo(0.8846, 4);
+    published({
+      what: 'Yield of a striploin: 4.6 of 5.2 kg',
+      cited: 'Cookery trade-calculation notes',
+      kind: 'printed',
+      theirs: 88.5,
+      ours: (result.usableFraction ?? Number.NaN) * 100,
+      unit: '%',
+      within: 0.05,
+    });
     expect(result.costPerUsableKg).toBeCloseTo(13.51, 2);
     expect(purchaseG(85 * 170, 4600 / 5200)).toBeCloseTo(16_335, 0);
   });
@@ -86,3 +119,5 @@ describe('Published exercises of yield and cost', () => {
     expect(purchaseG(288.8, 0.76)).toBeCloseTo(380, 6);
   });
 });
+
+listsItsChecks('yield');
