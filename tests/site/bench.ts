@@ -11,12 +11,12 @@ function focusedName(page: Page): Promise<string> {
     if (!(here instanceof HTMLElement)) return '';
     const labels = 'labels' in here ? (here.labels as NodeListOf<HTMLElement> | null) : null;
     const name = here.getAttribute('aria-label') ?? labels?.[0]?.textContent ?? here.textContent ?? '';
-    return name.replace(/\s+/g, ' ').trim();
+    return name.replace(/\s+/g, ' ').trim().slice(0, 120);
   });
 }
 
 /** Goes on with the Tab key until the focus stands on something of that name. */
-export async function tabTo(page: Page, name: string | RegExp, most = 120): Promise<void> {
+export async function tabTo(page: Page, name: string | RegExp, most = 400): Promise<void> {
   const passed: string[] = [];
   for (let presses = 0; presses < most; presses++) {
     const here = await focusedName(page);

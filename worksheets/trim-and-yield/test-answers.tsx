@@ -101,7 +101,7 @@ export function TestAnswers({ test, result, computed, currency }: TestAnswersPro
           label="To buy, to be safe"
           value={result.purchaseAtLowestG === null ? null : gramsText(result.purchaseAtLowestG)}
           missing="Cannot tell: write the trimmed weight wanted"
-          worked={<p>{yieldWorkings.purchase} The lowest yield of the trials is taken.</p>}
+          worked={<p>{yieldWorkings.purchase} The lowest yield of the trials is taken. Derived.</p>}
         />
       </div>
       <FindingList findings={at(computed.findings, `${path}.trials`)} />
