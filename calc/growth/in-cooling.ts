@@ -136,7 +136,7 @@ export function setGrowth(set: GrowthSet, points: readonly GrowthPoint[], errorC
 }
 
 /** Growth over the cooling of one checked log. A reading a person excluded is left out, its neighbours joined. */
-export function logGrowth(
+function logGrowth(
   log: CheckedLog,
   readings: readonly CheckedReading[],
   product: GrowthDoubt | null,

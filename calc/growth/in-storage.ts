@@ -23,7 +23,7 @@ const MIN_PER_H = 60;
 /** 1 to 100 cells per gram. */
 const HUNDREDFOLD_LOGS = 2;
 
-export function listeriaGroup(id: string | null): ListeriaGroup | undefined {
+function listeriaGroup(id: string | null): ListeriaGroup | undefined {
   return LISTERIA_GROUPS.find((group) => group.id === id);
 }
 

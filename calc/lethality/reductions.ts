@@ -48,7 +48,7 @@ const FITS: Readonly<Record<string, (meats: readonly MeatKind[], minced: boolean
 };
 
 /** The line through a row's points, by its printed z or the one they give; null with neither. */
-export function lineOf(row: HeatResistanceRow): OrganismLine | null {
+function lineOf(row: HeatResistanceRow): OrganismLine | null {
   const zC = row.zC ?? zFromPoints(row.points);
   if (zC === null || row.points.length < 2) return null;
   const count = row.points.length;

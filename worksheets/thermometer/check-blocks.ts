@@ -8,7 +8,7 @@ import { boilText, mustShowText, offsetText } from './figures.ts';
 
 const made = (text: string | null) => (text === null ? null : ({ text, flag: 'W' } as const));
 
-export const HOLD_LINE =
+const HOLD_LINE =
   'A thermometer that fails is taken out of use, never used with a correction in the head. What was cooked since its last good check is on hold.';
 
 /** The card of the check, as data. */
