@@ -88,9 +88,10 @@ it('a batch typed from nothing goes the whole way: formula, salt and cure, mould
   await field(page, 'Load on one board').fill('800 g');
   await expect.poll(() => page.locator('main').textContent()).toMatch(/0\.33?\skPa/);
   await page.getByLabel('Whose rule on cooling').selectOption('us-food-code');
+  // What the plan's own rules say; the other rule sets stand beside them in a table.
   const states = () =>
     page
-      .locator('.verdict')
+      .locator('div.verdict')
       .evaluateAll((all) => [...new Set(all.map((one) => one.getAttribute('data-state')))]);
   await expect.poll(states).toEqual(['pass']);
   await saved(page);
