@@ -1,5 +1,6 @@
 import { type Assessment, assess, type Batch, withThermometers } from '@larderwright/calc/batch';
 import { type CompositionTable, loadIngredients } from '@larderwright/calc/ingredients';
+import { meatKinds } from '@larderwright/calc/lethality';
 import { nowIso } from '../state/clock.ts';
 import { binderWords } from '../words/binder.ts';
 import { brineWords } from '../words/brine.ts';
@@ -45,9 +46,13 @@ export async function loadCompute(): Promise<(batch: Batch) => SheetComputed> {
   const composition = await loadIngredients();
   return (entered) => {
     const now = nowIso();
+    const meats = meatKinds(
+      entered.formula.lines.map(({ ingredientId }) => ingredientId),
+      composition,
+    );
     const batch = withThermometers(entered, now);
     const assessment = assess(batch, { composition, today: now });
     const onPaper = assess(asPrinted(batch, assessment), { composition, today: now });
-    return { assessment, model: buildSheet(batch, onPaper, now), composition, drawCode };
+    return { assessment, model: buildSheet(batch, onPaper, now, meats), composition, drawCode };
   };
 }

@@ -10,6 +10,7 @@ import {
   WarningsBlock,
 } from './bench-blocks.tsx';
 import { CureBlockView } from './cure-block.tsx';
+import { CurveStrip } from './curve-strip.tsx';
 import type { SheetCode } from './draw-code.ts';
 import {
   CookBlockView,
@@ -56,6 +57,7 @@ function RecordBlocks({ model }: { model: SheetModel }) {
   return (
     <>
       <CookBlockView cook={model.cook} />
+      {model.curve ? <CurveStrip curve={model.curve} /> : null}
       <CoolBlockView cool={model.cool} />
       <DeviationBlock deviations={model.deviations} />
       <div class="label-block">

@@ -19,8 +19,14 @@ export function benchTry(turn: number): { step: BenchStep; hasCode: boolean } {
   return BENCH_TRIES[turn] ?? { step: 'all-on-card', hasCode: false };
 }
 
-/** The record copy: every log; the ruling log only; long notes on a page of their own. */
-export const RECORD_STEPS = ['all-logs', 'ruling-log', 'notes-apart'] as const;
+/** The record copy: with the curve; without it; without information; the ruling log only; long notes on a page of their own. */
+export const RECORD_STEPS = [
+  'with-curve',
+  'with-information',
+  'all-logs',
+  'ruling-log',
+  'notes-apart',
+] as const;
 export type RecordStep = (typeof RECORD_STEPS)[number];
 
 function gather(rows: readonly MaterialRow[], totalText: string | null): GatheredRow | null {
@@ -58,11 +64,19 @@ export function materialsAt(step: BenchStep, materials: Materials): Materials {
 
 /** The record blocks as one step of the fitting shows them. */
 export function recordAt(step: RecordStep, model: SheetModel): SheetModel {
-  if (step === 'all-logs') return model;
-  const cook = { ...model.cook, logs: model.cook.logs.slice(0, 1) };
-  const cool = { ...model.cool, logs: model.cool.logs.slice(0, 1) };
-  if (step === 'ruling-log') return { ...model, cook, cool };
-  return { ...model, cook: { ...cook, remarks: [] }, cool, deviations: [] };
+  if (step === 'with-curve') return model;
+  const plain = { ...model, curve: null };
+  if (step === 'with-information') return plain;
+  const all = {
+    ...plain,
+    cook: { ...model.cook, beside: [] },
+    cool: { ...model.cool, beside: [] },
+  };
+  if (step === 'all-logs') return all;
+  const cook = { ...all.cook, logs: all.cook.logs.slice(0, 1) };
+  const cool = { ...all.cool, logs: all.cool.logs.slice(0, 1) };
+  if (step === 'ruling-log') return { ...all, cook, cool };
+  return { ...all, cook: { ...cook, remarks: [] }, cool, deviations: [] };
 }
 
 /** True when a page's content is taller than its paper. A pixel of rounding is forgiven. */
@@ -78,9 +92,23 @@ function filled(page: Element, without: string): number {
     .reduce((sum, block) => sum + block.getBoundingClientRect().height, 0);
 }
 
-/** True when the blocks of both copies would stand on one page, a tenth of it left for the gaps. */
-export function fitOnOne(bench: Element, record: Element): boolean {
+/** What a page drops before anything else: it only informs. */
+const EXTRA = '.sheet-curve, .sheet-beside';
+
+/** Height of what only informs on a page. */
+function extra(page: Element): number {
+  return Array.from(page.querySelectorAll(EXTRA)).reduce(
+    (sum, each) => sum + each.getBoundingClientRect().height,
+    0,
+  );
+}
+
+/**
+ * True when the blocks of both copies would stand on one page, a tenth of it left for the gaps.
+ * @param plain without what only informs
+ */
+export function fitOnOne(bench: Element, record: Element, plain = false): boolean {
   const together =
     filled(bench, ':not(*)') + filled(record, '.sheet-head, .sheet-stops, .batch-line, .sheet-foot');
-  return together <= bench.clientHeight * 0.9;
+  return together - (plain ? extra(record) : 0) <= bench.clientHeight * 0.9;
 }

@@ -2,6 +2,11 @@ import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { BenchCopy, CombinedCopy, type CopyProps, MaterialsCard, NotesCard, RecordCopy } from './copies.tsx';
 import { benchTry, fitOnOne, LAST_BENCH_TRY, materialsAt, overflows, RECORD_STEPS, recordAt } from './fit.ts';
 
+/** Both copies on one page: as the record was set, or without what only informs. */
+type Combined = false | 'as-set' | 'plain';
+/** The first step of the record copy without information. */
+const PLAIN_STEP = RECORD_STEPS.indexOf('all-logs');
+
 /**
  * The copies of a sheet, each made to fit exactly one page of its paper. The blocks are set, measured, and
  * set again more tightly until they fit; nothing is cut off and no line is dropped. Where both copies
@@ -10,7 +15,7 @@ import { benchTry, fitOnOne, LAST_BENCH_TRY, materialsAt, overflows, RECORD_STEP
 export function FittedSheets(props: CopyProps) {
   const { model, paper } = props;
   const desk = useRef<HTMLElement>(null);
-  const untried = { of: model, paper, bench: 0, record: 0, combined: false };
+  const untried = { of: model, paper, bench: 0, record: 0, combined: false as Combined };
   const [tried, setTried] = useState(untried);
   const now = tried.of === model && tried.paper === paper ? tried : untried;
 
@@ -32,15 +37,19 @@ export function FittedSheets(props: CopyProps) {
         bench: now.bench + (tighterBench ? 1 : 0),
         record: now.record + (tighterRecord ? 1 : 0),
       });
-    } else if (now.bench === 0 && now.record === 0 && fitOnOne(benchPage, recordPage)) {
-      setTried({ ...now, combined: true });
+    } else if (now.bench === 0 && now.record <= PLAIN_STEP) {
+      if (fitOnOne(benchPage, recordPage)) setTried({ ...now, combined: 'as-set' });
+      else if (fitOnOne(benchPage, recordPage, true)) setTried({ ...now, combined: 'plain' });
     }
   });
 
   return (
     <section class="sheet-desk" ref={desk} tabindex={0} aria-label="The sheets as they print">
       {now.combined ? (
-        <CombinedCopy {...props} model={bench} />
+        <CombinedCopy
+          {...props}
+          model={now.combined === 'plain' ? recordAt('all-logs', bench) : recordAt(recordStep, bench)}
+        />
       ) : (
         <>
           <BenchCopy {...props} model={bench} code={hasCode ? props.code : null} />

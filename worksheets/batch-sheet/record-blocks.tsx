@@ -34,12 +34,26 @@ export function CookBlockView({ cook }: { cook: CookBlock }) {
         <LogStrip log={null} />
       )}
       <SheetVerdicts verdicts={cook.verdicts} />
+      <Beside lines={cook.beside} />
       {cook.remarks.map((remark) => (
         <p class="rule-line" key={remark}>
           {remark}
         </p>
       ))}
     </Block>
+  );
+}
+
+/** Information that no verdict rests on. */
+function Beside({ lines }: { lines: readonly string[] }) {
+  return (
+    <>
+      {lines.map((line) => (
+        <p class="rule-line sheet-beside" key={line}>
+          {line}
+        </p>
+      ))}
+    </>
   );
 }
 
@@ -96,6 +110,7 @@ export function CoolBlockView({ cool }: { cool: CoolBlock }) {
         <LogStrip log={null} />
       )}
       <SheetVerdicts verdicts={cool.verdicts} />
+      <Beside lines={cool.beside} />
     </Block>
   );
 }

@@ -16,6 +16,8 @@ export interface SheetModel {
   fill: FillBlock;
   cook: CookBlock;
   cool: CoolBlock;
+  /** Null with too few readings, or where the page has no room. */
+  curve: SheetCurve | null;
   deviations: readonly DeviationLine[];
   yields: YieldBlock;
   label: LabelBlock;
@@ -169,6 +171,8 @@ export interface CookBlock {
   verdicts: readonly SheetVerdict[];
   /** Readings typed in late, and readings left out by a person. */
   remarks: readonly string[];
+  /** Information beside the verdict; drops first where the page is full. */
+  beside: readonly string[];
 }
 
 export interface CoolLeg {
@@ -185,6 +189,19 @@ export interface CoolBlock {
   legs: readonly CoolLeg[];
   logs: readonly LogBlock[];
   verdicts: readonly SheetVerdict[];
+  /** Growth, for information; drops first where the page is full. */
+  beside: readonly string[];
+}
+
+/** The core through heat and cold as one small picture, mm. */
+export interface SheetCurve {
+  line: string;
+  /** Readings that cannot be and readings left out, crossed. */
+  odd: readonly { x: number; y: number }[];
+  limit: { y: number; label: string } | null;
+  starts: string;
+  ends: string;
+  top: string;
 }
 
 export interface DeviationLine {

@@ -1,13 +1,16 @@
 import type { Assessment, Batch } from '@larderwright/calc/batch';
+import type { MeatKind } from '@larderwright/calc/lethality';
 import { fixedText, formatLimitTemp } from '@larderwright/calc/quantities';
 import { clockAt, offsetOf, wallOf } from '../../parts/clock-text.ts';
 import type { CookBlock } from '../sheet-model.ts';
+import { besideCook } from './beside.ts';
 import { filled } from './filled.ts';
 import { buildLog, logRemarks } from './logs.ts';
 import { sheetVerdicts } from './verdicts.ts';
 
 /** Block 10. The ruling log stands first: a crowded page keeps that one. */
-export function buildCook(batch: Batch, { cook }: Assessment): CookBlock {
+export function buildCook(batch: Batch, assessment: Assessment, meats: readonly MeatKind[]): CookBlock {
+  const { cook } = assessment;
   const { values } = cook;
   const step = batch.process.steps.find((each) => each.kind === 'cook');
   const results = values.logs.toSorted((a, b) => rank(a.logId, values) - rank(b.logId, values));
@@ -36,6 +39,7 @@ export function buildCook(batch: Batch, { cook }: Assessment): CookBlock {
       return log ? [buildLog(log, result.readings, result === ruling ? runMoments : [])] : [];
     }),
     verdicts: sheetVerdicts(cook.verdicts),
+    beside: besideCook(assessment, meats),
     remarks: values.logs.flatMap((result) => {
       const log = batch.process.logs.find((each) => each.id === result.logId);
       return log ? logRemarks(log, result.log.readings) : [];

@@ -3,6 +3,7 @@ import type { CoolingResult, CoolLeg, CoolLogResult, LegResult } from '@larderwr
 import { fixedText, formatLimitTemp } from '@larderwright/calc/quantities';
 import { clockAt, durationWords, offsetOf } from '../../parts/clock-text.ts';
 import type { CoolBlock, CoolLeg as SheetLeg } from '../sheet-model.ts';
+import { besideCool } from './beside.ts';
 import { filled } from './filled.ts';
 import { buildLog } from './logs.ts';
 import { sheetVerdict, sheetVerdicts } from './verdicts.ts';
@@ -22,7 +23,8 @@ function took({ judged }: LegResult): string | null {
 }
 
 /** Block 11. The log that rules a leg stands in its row. */
-export function buildCool(batch: Batch, { cool, press }: Assessment): CoolBlock {
+export function buildCool(batch: Batch, assessment: Assessment): CoolBlock {
+  const { cool, press } = assessment;
   const cooling: CoolingResult | undefined = cool.values.coolings[0];
   const logs = cooling?.logs ?? [];
   const zone = offsetOf(logs[0]?.readings[0]?.at ?? batch.createdAt);
@@ -51,6 +53,7 @@ export function buildCool(batch: Batch, { cool, press }: Assessment): CoolBlock 
     pressure: press.values.pressureKPa === null ? null : `${fixedText(press.values.pressureKPa, 2)} kPa`,
     started: clock(starts.length > 0 ? Math.min(...starts) : null),
     legs: rows,
+    beside: besideCool(assessment),
     logs: [...logs]
       .sort((a, b) => rank(a, legVerdicts) - rank(b, legVerdicts))
       .flatMap((result) => {

@@ -1,4 +1,5 @@
 import type { Assessment, Batch } from '@larderwright/calc/batch';
+import type { MeatKind } from '@larderwright/calc/lethality';
 import { readEntry } from '@larderwright/calc/quantities';
 import { wallOf } from '../../parts/clock-text.ts';
 import { stopLines } from '../../parts/stop-lines.ts';
@@ -6,6 +7,7 @@ import { TEMPERATURE_LIMITS } from '../blank-model.ts';
 import type { DeviationLine, SheetModel, YieldBlock } from '../sheet-model.ts';
 import { buildCook } from './cook.ts';
 import { buildCool } from './cool.ts';
+import { buildCurve } from './curve.ts';
 import { filled, percent, words, worked } from './filled.ts';
 import { buildFoot, buildHeader, buildWarnings } from './head-and-foot.ts';
 import { buildMaterials } from './materials.ts';
@@ -47,9 +49,15 @@ function yields(batch: Batch, { mould }: Assessment): YieldBlock {
 /**
  * Sets the printed sheet from a batch and what was made of it.
  *
+ * @param meats what the formula is made of, for the organisms that fit it
  * @param now ISO 8601 with offset, printed in the foot
  */
-export function buildSheet(batch: Batch, assessment: Assessment, now: string): SheetModel {
+export function buildSheet(
+  batch: Batch,
+  assessment: Assessment,
+  now: string,
+  meats: readonly MeatKind[] = [],
+): SheetModel {
   const signed = (role: 'made' | 'checked' | 'verified') =>
     words(batch.signOffs.find((sign) => sign.role === role)?.name ?? '');
   const printed = wallOf(now);
@@ -63,8 +71,9 @@ export function buildSheet(batch: Batch, assessment: Assessment, now: string): S
     salt: buildSalt(batch, assessment),
     temperatures: TEMPERATURE_LIMITS,
     fill: buildFill(batch, assessment),
-    cook: buildCook(batch, assessment),
+    cook: buildCook(batch, assessment, meats),
     cool: buildCool(batch, assessment),
+    curve: buildCurve(batch, assessment),
     deviations: deviations(batch),
     yields: yields(batch, assessment),
     label: { useBy: words(batch.product.useBy), trace: words(batch.product.batchNo) },

@@ -1,0 +1,48 @@
+import type { Assessment, Batch } from '@larderwright/calc/batch';
+import { thresholdC } from '@larderwright/calc/lethality';
+import { fixedText, formatLimitTemp } from '@larderwright/calc/quantities';
+import { linePath, stretches, thinned, tracePoints } from '../../charts/trace.ts';
+import { clockAt, offsetOf } from '../../parts/clock-text.ts';
+import { curvePoint } from '../../readings/curve-point.ts';
+import { CURVE_MM } from '../curve-size.ts';
+import type { SheetCurve } from '../sheet-model.ts';
+
+/** Lowest and highest the picture reaches at least, °C. */
+const LEAST_TOP_C = 60;
+const COLUMNS = 300;
+
+/** All readings of the log that rules the cook, from the heat to the cold, small enough for the record copy. */
+export function buildCurve(batch: Batch, { cook }: Assessment): SheetCurve | null {
+  const { values } = cook;
+  const ruling = values.logs.find(({ logId }) => logId === values.rulingLogId) ?? values.logs[0];
+  const points = (ruling?.log.readings ?? []).flatMap((reading) => curvePoint(reading) ?? []);
+  const trace = tracePoints(points);
+  const [first, last] = [trace[0], trace.at(-1)];
+  if (!first || !last || trace.length < 3 || last.atMs <= first.atMs) return null;
+  const taken = points.filter(({ mark }) => mark === 'taken').map(({ tempC }) => tempC);
+  const peakC = taken.reduce((most, tempC) => Math.max(most, tempC), Number.NEGATIVE_INFINITY);
+  const limitC = values.limit ? thresholdC(values.limit.stated, 'C') : null;
+  const topC = Math.max(LEAST_TOP_C, peakC, limitC ?? 0) + 2;
+  const { width, height, left, right, top, bottom } = CURVE_MM;
+  const x = (atMs: number) =>
+    left + ((atMs - first.atMs) / (last.atMs - first.atMs)) * (width - left - right);
+  // A reading that cannot be is drawn at the edge it lies beyond.
+  const y = (tempC: number) =>
+    height - bottom - (Math.min(topC, Math.max(0, tempC)) / topC) * (height - top - bottom);
+  const put = ({ atMs, tempC }: { atMs: number; tempC: number }) => ({ x: x(atMs), y: y(tempC) });
+  const zone = offsetOf(ruling?.readings[0]?.at ?? batch.createdAt);
+  const sound = trace.filter(({ mark }) => mark === 'taken');
+  return {
+    line: stretches(sound)
+      .map((part) => linePath(thinned(part, COLUMNS).map(put)))
+      .join(''),
+    odd: points.filter(({ mark }) => mark !== 'taken').map((point) => put(point)),
+    limit:
+      limitC === null || !values.limit
+        ? null
+        : { y: y(limitC), label: formatLimitTemp(values.limit.stated, 'minimum').text },
+    starts: clockAt(first.atMs, zone),
+    ends: clockAt(last.atMs, zone),
+    top: `${fixedText(topC, 0, 'up')} °C`,
+  };
+}
