@@ -22,7 +22,7 @@ export function Reductions({ reductions }: { reductions: readonly Reduction[] })
     );
   return (
     <>
-      <table class="legs">
+      <table class="across">
         <caption>Log reductions, come-up counted. Information: no rule here judges by a sum.</caption>
         <thead>
           <tr>
@@ -57,7 +57,7 @@ export function Reductions({ reductions }: { reductions: readonly Reduction[] })
 export function Values({ values }: { values: readonly ValueRow[] }) {
   return (
     <>
-      <table class="legs">
+      <table class="across">
         <caption>Pasteurisation values, min at Tref. Information.</caption>
         <thead>
           <tr>

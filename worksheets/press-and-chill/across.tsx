@@ -13,7 +13,7 @@ export function AcrossRuleSets() {
   return (
     <Computed of={useShared($chill)}>
       {({ across, cool }) => (
-        <table class="legs across">
+        <table class="across">
           <caption>
             Every rule set on its own clock and its own legs. They do not nest: passing one says nothing of
             another, and only the chosen one rules.

@@ -49,7 +49,7 @@ export function GrowthInCooling() {
 
 function SetTable({ sets, ended }: { sets: readonly SetGrowth[]; ended: boolean }) {
   return (
-    <table class="legs">
+    <table class="across">
       <caption>
         Clostridium perfringens from spores,{' '}
         {ended ? 'over the whole cooling' : 'SO FAR: the core is still warm'}, in tenfolds. The United States
