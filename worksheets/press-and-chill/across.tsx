@@ -6,7 +6,8 @@ import { COOL_RULE_SET_NAMES } from '../words/cool-rule-set-names.ts';
 import { wordsOf } from '../words/index.ts';
 import { $chill } from './computed.ts';
 
-const STATE_WORD = { pass: 'PASS', fail: 'FAIL', 'cannot-tell': 'CANNOT TELL' } as const;
+/** Never the words of a verdict: only the chosen rule set gives one. */
+const WOULD = { pass: 'would pass', fail: 'WOULD FAIL', 'cannot-tell': 'cannot tell' } as const;
 
 /** The same log by every rule set, side by side: for reading. Only the chosen one rules. */
 export function AcrossRuleSets() {
@@ -55,9 +56,7 @@ function Row({ one, chosen }: { one: CoolComparison; chosen: boolean }) {
         ))}
       </td>
       <td data-head="Comes to">
-        <span class="verdict" data-state={one.state}>
-          <strong class="verdict-word">{STATE_WORD[one.state]}</strong>
-        </span>
+        <strong>{WOULD[one.state]}</strong>
       </td>
     </tr>
   );
