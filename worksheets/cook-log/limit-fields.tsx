@@ -87,7 +87,8 @@ function LimitCard({ cook }: { cook: CookComputed }) {
           <p class="answer-value answer-missing">Cannot tell: the probe’s error is not entered</p>
         )}
         <p>
-          Limit plus the probe’s error, rounded up.
+          Limit plus the probe’s error, rounded up, with its offset taken off: a probe that shows too much
+          must show that much more.
           {actions.length > 0 && unknown ? ' Another probe has no error entered.' : ''}
         </p>
       </div>
