@@ -1,5 +1,5 @@
 import type { Batch } from '@larderwright/calc/batch';
-import { fixedText } from '@larderwright/calc/quantities';
+import { type Entry, fixedText, unitLabel } from '@larderwright/calc/quantities';
 import { filled, words } from '../batch-sheet/build/filled.ts';
 import { sheetVerdicts } from '../batch-sheet/build/verdicts.ts';
 import type { CardBlock } from '../parts/card-blocks.tsx';
@@ -10,6 +10,11 @@ const made = (text: string | null) => (text === null ? null : ({ text, flag: 'W'
 
 const HOLD_LINE =
   'A thermometer that fails is taken out of use, never used with a correction in the head. What was cooked since its last good check is on hold.';
+
+/** A height as it was typed: it lies beyond what a length in a kitchen may be. */
+function heightOf({ text, unit }: Entry) {
+  return text.trim() === '' ? null : ({ text: `${text.trim()} ${unitLabel(unit)}`, flag: 'E' } as const);
+}
 
 /** The card of the check, as data. */
 export function checkBlocks(
@@ -23,7 +28,7 @@ export function checkBlocks(
       rows: [
         [
           { label: 'Kitchen', value: words(batch.product.kitchen), wide: true },
-          { label: 'Height', value: filled('length', slice.altitude, slice.altitude.unit) },
+          { label: 'Height', value: heightOf(slice.altitude) },
           { label: 'Pressure here', value: filled('pressure', slice.pressure, slice.pressure.unit) },
           {
             label: 'Water boils at',
@@ -45,7 +50,7 @@ export function checkBlocks(
       title: 'Each thermometer',
       table: {
         columns: [
-          'Thermometer',
+          'Name',
           'In ice',
           'In boil',
           'Step',

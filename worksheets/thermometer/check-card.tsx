@@ -25,7 +25,7 @@ const BLANK: readonly CardBlock[] = [
     title: 'Each thermometer',
     table: {
       columns: [
-        'Thermometer',
+        'Name',
         'In ice',
         'In boil',
         'Step',
