@@ -8,6 +8,7 @@ import {
   type PlanBands,
   runDraw,
 } from './band.ts';
+import { type LastMoment, lastMomentToChill } from './last-moment.ts';
 import type { PlanProblem } from './problem.ts';
 import { solvePlan, thermalOf } from './solve.ts';
 import type { PlanStage } from './stages.ts';
@@ -43,6 +44,8 @@ export interface LiveForecast {
   /** The plan as this kitchen runs it, exactly. */
   readonly outcome: PlanOutcome;
   readonly bands: PlanBands;
+  /** Latest into the chill for the cooling rule set, from the slow edge; null where nothing can be said. */
+  readonly lastMoment: LastMoment | null;
 }
 
 const isHeat = ({ kind }: PlanStage) => kind === 'cook' || kind === 'hold';
@@ -86,6 +89,7 @@ export function* liveForecast(
     planned: { timesMin: made.timesMin, coreC: made.coreC },
     outcome,
     bands: bandsOf(problem, runs, lastMin),
+    lastMoment: lastMomentToChill(fitted(problem, fit.adjustment)),
   };
 }
 

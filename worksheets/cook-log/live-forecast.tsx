@@ -92,12 +92,34 @@ function Told({ forecast, input }: { forecast: LiveForecast; input: LiveInput })
           </p>
         </Answer>
       </div>
+      <ToChill last={forecast.lastMoment} clock={clock} />
       <Unlikely forecast={forecast} input={input} clock={clock} />
       {cook.state === 'ready' ? (
         <FittedChart model={liveChart(cook.value.chart, input, forecast)} title="Readings and forecast" />
       ) : null}
       {over ? <KeepOven forecast={forecast} /> : null}
     </>
+  );
+}
+
+/** The last moment to move to the chill, told from the pessimistic edge. */
+function ToChill({ last, clock }: { last: LiveForecast['lastMoment']; clock: (minutes: number) => string }) {
+  if (last === null) return null;
+  return (
+    <div class="answers">
+      <Answer
+        label="Into the chill by, at the latest"
+        value={
+          last.byMin === null ? null : `${last.atLeast ? 'at least ' : ''}${clock(Math.floor(last.byMin))}`
+        }
+        missing="Even at once it would be late by the slow edge: chill harder, or in less depth"
+      >
+        <p>
+          So that the planned chill meets every leg of the cooling rule, its films at the slow edge and every
+          time a fifth longer. The readings of the chill rule.
+        </p>
+      </Answer>
+    </div>
   );
 }
 
