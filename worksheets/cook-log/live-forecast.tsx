@@ -113,6 +113,12 @@ function ToChill({ last, clock }: { last: LiveForecast['lastMoment']; clock: (mi
           last.byMin === null ? null : `${last.atLeast ? 'at least ' : ''}${clock(Math.floor(last.byMin))}`
         }
         missing="Even at once it would be late by the slow edge: chill harder, or in less depth"
+        worked={
+          <p>
+            Longest wait out of the heat from which the planned chill still meets every leg, sought by the
+            heat engine. Derived.
+          </p>
+        }
       >
         <p>
           So that the planned chill meets every leg of the cooling rule, its films at the slow edge and every
