@@ -2,7 +2,7 @@ import { estimateWaterActivity, saltFromSalometer } from '@larderwright/calc/bri
 import { WORKING_WATER_HEATS } from '@larderwright/calc/chill-budget';
 import { FORMULA_WEIGHT } from '@larderwright/calc/cure';
 import { SALT_DIFFUSION_M2_PER_S } from '@larderwright/calc/dry-cure';
-import { FILMS } from '@larderwright/calc/heat';
+import { conductivityWmK, densityKgM3, FILMS, specificHeatJkgK } from '@larderwright/calc/heat';
 import { COOK_RULE_SETS, isByFat } from '@larderwright/calc/lethality';
 import { STANDARD_GRAVITY_M_PER_S2 } from '@larderwright/calc/press';
 import { convert } from '@larderwright/calc/quantities';
@@ -51,6 +51,43 @@ describe('constants of the trade', () => {
     // The value counted on for cold stays on the slow side of its range.
     for (const cold of [FILMS.refrigerator, FILMS.blast, FILMS.stillIceWater])
       expect(cold.usual - cold.low).toBeLessThanOrEqual(cold.high - cold.usual);
+  });
+
+  describe('heat of the mix, by its composition (textbook ranges, from memory; 5 % beside them are allowed)', () => {
+    const meat = (water: number, protein: number, fat: number, ash: number) => ({
+      water,
+      protein,
+      fat,
+      ash,
+      carbohydrate: 0,
+      fibre: 0,
+    });
+    const LEAN = meat(0.72, 0.21, 0.06, 0.01);
+    const FORCEMEATS = [meat(0.6, 0.165, 0.22, 0.015), meat(0.52, 0.145, 0.32, 0.015)];
+    const FAT = meat(0.2, 0.06, 0.74, 0);
+    const expectNear = (value: number, low: number, high: number) => {
+      expect(value).toBeGreaterThanOrEqual(low * 0.95);
+      expect(value).toBeLessThanOrEqual(high * 1.05);
+    };
+
+    test('heat capacity: lean 3.4–3.5, forcemeat 2.9–3.3, fat 2.3–2.6 kJ/(kg·K), melting apart', () => {
+      expectNear(specificHeatJkgK(LEAN, 20), 3400, 3500);
+      for (const mix of FORCEMEATS) expectNear(specificHeatJkgK(mix, 20), 2900, 3300);
+      expectNear(specificHeatJkgK(FAT, 20), 2300, 2600);
+    });
+
+    test('conductivity: 0.40–0.48 W/(m·K) for a forcemeat, down to 0.26 for an emulsion rich in fat', () => {
+      expectNear(conductivityWmK(FORCEMEATS[0] ?? LEAN, 20), 0.4, 0.48);
+      for (const mix of FORCEMEATS) expectNear(conductivityWmK(mix, 40), 0.26, 0.48);
+    });
+
+    test('diffusivity: 1.2–1.5 × 10⁻⁷ m²/s', () => {
+      for (const mix of FORCEMEATS)
+        for (const tempC of [20, 40, 60]) {
+          const capacity = specificHeatJkgK(mix, tempC) * densityKgM3(mix, tempC);
+          expectNear((conductivityWmK(mix, tempC) / capacity) * 1e7, 1.2, 1.5);
+        }
+    });
   });
 
   test('gravity is 9.81 m/s² (standard gravity 9.80665, CGPM 1901)', () =>
