@@ -70,7 +70,7 @@ function searchMs(on: Page, text: string): Promise<number> {
 }
 
 await page.goto('/batches/');
-await page.locator('.library[data-shelf="open"]').waitFor();
+await page.locator('.all-batches[data-shelf="open"]').waitFor();
 await fill();
 const before = performance.now();
 await page.reload();

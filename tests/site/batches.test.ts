@@ -8,7 +8,7 @@ const BATCHES = '/batches/';
 const FORMULA = '/worksheets/batch-formula/';
 const SHEET = '/worksheets/batch-sheet/';
 
-const shelfOpen = (page: Page) => page.locator('.library[data-shelf="open"]').waitFor();
+const shelfOpen = (page: Page) => page.locator('.all-batches[data-shelf="open"]').waitFor();
 const rows = (page: Page) => page.locator('#all-batches ~ .shelf .shelf-row');
 
 /** Begins a batch on an empty bench. */

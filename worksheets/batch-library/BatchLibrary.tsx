@@ -25,7 +25,7 @@ export default function BatchLibrary({ links, newBatch, standing }: BatchLibrary
   return (
     <Hydrated.Provider value={hydrated}>
       <Links.Provider value={links}>
-        <div class="worksheet library" data-shelf={shelf.state}>
+        <div class="worksheet all-batches" data-shelf={shelf.state}>
           {shelf.state === 'closed' ? (
             <div class="finding" data-severity="caution" role="alert">
               <p>{noticeWords(shelf.notice)}</p>

@@ -38,7 +38,7 @@ export function BatchList({ batches, newBatch }: { batches: readonly Shelved[]; 
         </a>
       </p>
       {batches.length > 0 ? (
-        <search class="fields library-tools">
+        <search class="fields shelf-finder">
           <FieldFrame
             id="find-batch"
             label="Find"
