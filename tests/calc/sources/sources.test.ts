@@ -8,6 +8,7 @@ import { cureSources } from '../../../calc/sources/register/cure.ts';
 import { curingSources } from '../../../calc/sources/register/curing.ts';
 import { formulaSources } from '../../../calc/sources/register/formula.ts';
 import { geleeSources } from '../../../calc/sources/register/gelee.ts';
+import { growthSources } from '../../../calc/sources/register/growth.ts';
 import { heatSources } from '../../../calc/sources/register/heat.ts';
 import { ingredientsSources } from '../../../calc/sources/register/ingredients.ts';
 import { labelSources } from '../../../calc/sources/register/label.ts';
@@ -15,6 +16,7 @@ import { lethalitySources } from '../../../calc/sources/register/lethality.ts';
 import { mouldSources } from '../../../calc/sources/register/mould.ts';
 import { referenceSources } from '../../../calc/sources/register/reference.ts';
 import { seasoningSources } from '../../../calc/sources/register/seasoning.ts';
+import { thermometerSources } from '../../../calc/sources/register/thermometer.ts';
 import { yieldSources } from '../../../calc/sources/register/yield.ts';
 
 const all = Object.entries(SOURCES) as [string, Source][];
@@ -35,7 +37,9 @@ describe('the register of sources', () => {
       chillBudgetSources,
       geleeSources,
       seasoningSources,
+      growthSources,
       heatSources,
+      thermometerSources,
       referenceSources,
       labelSources,
     ];
