@@ -207,7 +207,10 @@ async function take(page: Page, [to, keys]: Step): Promise<void> {
   else await tabTo(page, to);
   if (keys === ENTER) {
     await page.keyboard.press('Enter');
-    // A new row is fetched with the first of its kind, and takes the focus.
+    // A new row is fetched with the first of its kind, and takes the focus. Where nothing does, nothing is lost by waiting.
+    await page
+      .waitForFunction(() => document.activeElement instanceof HTMLInputElement, null, { timeout: 2_000 })
+      .catch(() => undefined);
     await page.waitForTimeout(150);
   } else if (keys.startsWith(DOWN)) for (const _ of keys) await page.keyboard.press('ArrowDown');
   else {
