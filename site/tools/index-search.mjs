@@ -33,7 +33,7 @@ for (const { url, kind, title, summary, level, levelId, isRow, content } of reco
       content,
       language: 'en',
       meta: { title, summary, level, levelId, kind },
-      filters: { kind: [kind], ...(levelId && { level: [levelId] }), ...(isRow && { place: ['row'] }) },
+      filters: { kind: [kind], ...(levelId && { level: [levelId] }), ...(isRow && { place: placesOf(url) }) },
     }),
   );
 }
@@ -50,6 +50,16 @@ await writeFile(join(outputPath, 'words.txt'), await wordList());
 await rm(recordsFile);
 await removeUnusedSignals();
 process.stdout.write(`search: ${pages.page_count} pages and ${records.length} records\n`);
+
+/**
+ * A temperature typed by itself asks for a limit of cooking first; a line of the conversions answers any number with
+ * itself and is ranked low.
+ * @param {string} url
+ */
+function placesOf(url) {
+  if (url.startsWith('/tables/conversions/')) return ['row', 'conversion'];
+  return url.startsWith('/tables/cooking-lethality/') ? ['row', 'limit'] : ['row'];
+}
 
 /**
  * Every word that can be found, without accents, and how common it is. The search reads it to put slips of the finger

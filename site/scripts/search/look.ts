@@ -12,6 +12,8 @@ interface Shelves {
   readonly kinds: Readonly<Record<Kind, ReadonlySet<string>>>;
   readonly stops: ReadonlySet<string>;
   readonly rows: ReadonlySet<string>;
+  readonly conversions: ReadonlySet<string>;
+  readonly limits: ReadonlySet<string>;
 }
 
 /** What a query found. */
@@ -46,13 +48,18 @@ async function load() {
     const { results } = await opened.search(null, { filters });
     return new Set(results.map(({ id }) => id));
   };
-  const [stops, rows, ...kinds] = await Promise.all([
+  const [stops, rows, conversions, limits, ...kinds] = await Promise.all([
     shelf({ level: 'stop' }),
     shelf({ place: 'row' }),
+    shelf({ place: 'conversion' }),
+    shelf({ place: 'limit' }),
     ...KINDS.map((kind) => shelf({ kind })),
   ]);
   const byKind = Object.fromEntries(KINDS.map((kind, at) => [kind, kinds[at] ?? new Set()]));
-  return { opened, shelves: { kinds: byKind as Record<Kind, Set<string>>, stops, rows } };
+  return {
+    opened,
+    shelves: { kinds: byKind as Record<Kind, Set<string>>, stops, rows, conversions, limits },
+  };
 }
 
 /** The words of the index, the commonest first. Without them nothing counts as mistyped. */
@@ -103,10 +110,13 @@ const SHARES: Readonly<Record<Kind, number>> = {
   worksheet: 1,
 };
 const ROW_SHARE = 0.5;
+const LIMIT_SHARE = 0.9;
+const CONVERSION_SHARE = 0.15;
 
-function weighed(hit: Hit, { kinds, rows }: Shelves): Hit {
+function weighed(hit: Hit, { kinds, rows, conversions, limits }: Shelves): Hit {
   const kind = KINDS.find((one) => kinds[one].has(hit.id));
-  const share = rows.has(hit.id) ? ROW_SHARE : kind ? SHARES[kind] : 1;
+  const plain = rows.has(hit.id) ? ROW_SHARE : kind ? SHARES[kind] : 1;
+  const share = conversions.has(hit.id) ? CONVERSION_SHARE : limits.has(hit.id) ? LIMIT_SHARE : plain;
   return { ...hit, score: hit.score * share };
 }
 
