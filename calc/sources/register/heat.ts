@@ -7,7 +7,7 @@ export const heatSources = {
     edition: '1986',
     reviewed: '2026-11-25',
     mark: 'confirmed',
-    note: 'The paper itself was not read; its constants were read in two independent transcriptions of the handbook tables and a scanned textbook.',
+    note: 'The paper itself was not read; its constants were read in two independent copies of the handbook tables and a scanned textbook.',
   },
   'ashrae-refrigeration-2006-foods': {
     title: 'ASHRAE Handbook – Refrigeration, chapter 9, Thermal properties of foods',
@@ -15,7 +15,7 @@ export const heatSources = {
     edition: '2006',
     reviewed: '2026-11-25',
     mark: 'confirmed',
-    note: 'Tables 1 and 2 read in transcription; mixing rules, ice fraction and enthalpy equations from memory.',
+    note: 'Tables 1 and 2 read as copied by others; mixing rules, ice fraction and enthalpy equations from memory.',
   },
   'ashrae-refrigeration-cooling-times': {
     title: 'ASHRAE Handbook – Refrigeration, Cooling and freezing times of foods',

@@ -1,6 +1,6 @@
 import { formulaStage } from '@larderwright/calc/formula';
 import { loadIngredients } from '@larderwright/calc/ingredients';
-import { type MouldItem, mouldStage } from '@larderwright/calc/mould';
+import { mouldStage } from '@larderwright/calc/mould';
 import {
   newPlanLine,
   newPlanSlice,
@@ -11,33 +11,16 @@ import {
   planStage,
   TERRINE_STEPS,
 } from '@larderwright/calc/plan';
-import { blankEntry, defaultEntry, enteredEntry } from '@larderwright/calc/quantities';
+import { blankEntry, enteredEntry } from '@larderwright/calc/quantities';
 import { describe, expect, it } from 'vitest';
 import { planWords } from '../../../worksheets/words/plan.ts';
 import { COUNTRY_TERRINE } from '../../fixtures/scenario-formulas.ts';
+import { terrineMould } from '../../fixtures/terrine-mould.ts';
 
 const composition = await loadIngredients();
 const { mix } = formulaStage(COUNTRY_TERRINE.slice, { composition }).values;
 
-const MOULD: MouldItem = {
-  id: 'm1',
-  name: 'Terrine',
-  shape: 'rectangular',
-  dimensions: {
-    length: enteredEntry('290', 'mm'),
-    width: enteredEntry('95', 'mm'),
-    depth: enteredEntry('75', 'mm'),
-    baseLength: blankEntry('mm'),
-    baseWidth: blankEntry('mm'),
-    diameter: blankEntry('mm'),
-  },
-  waterFill: blankEntry('mL'),
-  headspace: defaultEntry('10', 'mm'),
-  liningKind: 'none',
-  liningThickness: blankEntry('mm'),
-  count: enteredEntry('2', 'count'),
-  actualFills: [],
-};
+const MOULD = terrineMould();
 const moulds = mouldStage(
   { moulds: [MOULD], density: enteredEntry('1.04', 'g/mL') },
   { totalMassG: mix.totalG },
