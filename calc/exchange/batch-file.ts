@@ -1,5 +1,6 @@
 import * as v from 'valibot';
 import { type Batch, batchSchema, type ReadBatch, readBatch } from '../batch/index.ts';
+import { type DevicePart, devicePartSchema } from './device-part.ts';
 import { inspectJson } from './inspect-json.ts';
 
 /** Names the file to whoever opens it, and to us. */
@@ -20,16 +21,19 @@ export const batchFileSchema = v.strictObject({
   version: v.literal(FILE_VERSION),
   writtenAt: text,
   batches: v.pipe(v.array(batchSchema), v.maxLength(MOST_FILE_BATCHES)),
+  device: v.exactOptional(devicePartSchema),
 });
 
 /**
  * Writes batches as the text of a file.
  *
  * @param where address of the published schema ('' leaves it out), and the moment of writing (ISO 8601 with offset)
+ * @param device what lies beside them on the device; only a file of all there is has it
  */
 export function writeBatchFile(
   batches: readonly Batch[],
   where: { schemaAddress: string; at: string },
+  device?: DevicePart,
 ): string {
   const file = {
     ...(where.schemaAddress === '' ? {} : { $schema: where.schemaAddress }),
@@ -37,6 +41,7 @@ export function writeBatchFile(
     version: FILE_VERSION,
     writtenAt: where.at,
     batches,
+    ...(device === undefined ? {} : { device }),
   };
   return `${JSON.stringify(file, null, 1)}\n`;
 }
@@ -50,7 +55,13 @@ export type FileProblem =
   | { readonly problem: 'newer-file'; readonly version: number };
 
 export type OpenedFile =
-  | { readonly ok: true; readonly writtenAt: string | null; readonly records: readonly unknown[] }
+  | {
+      readonly ok: true;
+      readonly writtenAt: string | null;
+      readonly records: readonly unknown[];
+      /** What lay beside them on the device, unread; undefined where the file has none. */
+      readonly device: unknown;
+    }
   | ({ readonly ok: false } & FileProblem);
 
 const refuse = (problem: FileProblem): OpenedFile => ({ ok: false, ...problem });
@@ -89,16 +100,21 @@ export function openBatchFile(source: string): OpenedFile {
   if (fault) return refuse(fault);
   if (!isObject(raw)) return refuse({ problem: 'not-ours' });
   if (raw.format === undefined && typeof raw.schema === 'number' && isObject(raw.formula))
-    return { ok: true, writtenAt: null, records: [raw] };
+    return { ok: true, writtenAt: null, records: [raw], device: undefined };
   if (raw.format !== FILE_FORMAT) return refuse({ problem: 'not-ours' });
-  const { version, batches, writtenAt } = raw;
+  const { version, batches, writtenAt, device } = raw;
   if (typeof version === 'number' && version > FILE_VERSION)
     return refuse({ problem: 'newer-file', version });
   if (version !== FILE_VERSION) return refuse({ problem: 'damaged', path: 'version' });
   if (!Array.isArray(batches)) return refuse({ problem: 'damaged', path: 'batches' });
   if (batches.length > MOST_FILE_BATCHES)
     return refuse({ problem: 'too-many', found: batches.length, most: MOST_FILE_BATCHES });
-  return { ok: true, writtenAt: typeof writtenAt === 'string' ? writtenAt : null, records: batches };
+  return {
+    ok: true,
+    writtenAt: typeof writtenAt === 'string' ? writtenAt : null,
+    records: batches,
+    device,
+  };
 }
 
 /** What a record that could not be read still says of itself, for a person to know it by. */

@@ -14,6 +14,12 @@ export {
 } from './batch-file.ts';
 export { crc32, recordChecksum } from './checksum.ts';
 export { type Cell, csvText, type DecimalMark } from './csv.ts';
+export {
+  type DevicePart,
+  type FileOven,
+  type ReadDevicePart,
+  readDevicePart,
+} from './device-part.ts';
 export { safeFileName } from './file-name.ts';
 export {
   MOST_SHARE_CHARACTERS,

@@ -33,6 +33,14 @@ describe('the published JSON Schema', () => {
     );
   });
 
+  it('takes a file of all there is with the oven records of a device, and refuses a damaged one', () => {
+    const oven = { name: 'Deck', at: '2026-11-20', filmFactor: 1.1, heatingFactor: 1, mediumShiftC: 0 };
+    const where = { schemaAddress: 'x', at: '2026-11-27T10:00:00Z' };
+    const whole = (ovens: (typeof oven)[]): unknown => JSON.parse(writeBatchFile([], where, { ovens }));
+    expect(isValid(whole([oven]))).toBe(true);
+    expect(isValid(whole([{ ...oven, filmFactor: -1 }]))).toBe(false);
+  });
+
   it.each([
     ['a key nobody knows', { extra: 1 }],
     ['a number where a field is', { notes: 1 }],

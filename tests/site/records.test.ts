@@ -87,6 +87,41 @@ describe('records in and out', () => {
     await page.getByText('2 taken in, 3 left out').waitFor();
     expect(await page.getByLabel('Batch', { exact: true }).locator('option').count()).toBe(3);
 
+    // What was learnt of an oven goes into the file of all there is, and comes back beside what is here.
+    const oven = {
+      name: 'Deck oven',
+      at: '2026-04-21T12:00:00+02:00',
+      filmFactor: 1.1,
+      heatingFactor: 1,
+      mediumShiftC: 2,
+    };
+    await page.evaluate((kept) => localStorage.setItem('larderwright.ovens', kept), JSON.stringify([oven]));
+    const all = await savedBy(page, /^Save all/);
+    const whole = JSON.parse(all.text) as { device: { ovens: (typeof oven)[] } };
+    expect(whole.device.ovens).toEqual([oven]);
+    const ovens = [
+      oven,
+      { ...oven, filmFactor: 1.3 },
+      { ...oven, name: '<img src=x onerror=alert(1)>' },
+      { name: 3 },
+    ];
+    await bring(page, JSON.stringify({ ...whole, batches: [], device: { ovens, clocks: 1 } }));
+    await page.getByText('1 row beside the batches cannot be read').waitFor();
+    expect(await page.locator('[data-incoming-oven]').allTextContents()).toMatchObject([
+      expect.stringContaining('the same'),
+      expect.stringContaining('with other figures'),
+      expect.stringContaining('Not on this device yet'),
+    ]);
+    expect(await sidewaysScrollPx(page)).toBe(0);
+    await page.getByRole('button', { name: 'Take in 2 oven records' }).click();
+    await page.getByText('2 oven records taken in').waitFor();
+    const names = await page.evaluate(() => localStorage.getItem('larderwright.ovens'));
+    expect(JSON.parse(names ?? '').map((each: { name: string }) => each.name)).toEqual([
+      'Deck oven',
+      'Deck oven (2)',
+      '<img src=x onerror=alert(1)>',
+    ]);
+
     const hostile: [string, RegExp][] = [
       ['', /empty/],
       ['{"a":1', /damaged or cut short, at line 1/],

@@ -1,8 +1,12 @@
+import type { ReadDevicePart } from '@larderwright/calc/exchange';
 import { useId, useState } from 'preact/hooks';
 import { newId } from '../state/clock.ts';
+import { addOvens, keptOvens } from '../state/oven-records.ts';
 import { addRecords, putOnBench } from '../state/storage.ts';
+import { DEVICE_PART_WORDS, takenWords } from '../words/device-part.ts';
 import { fileProblemWords, MOST_FILE_WORDS } from '../words/records.ts';
 import { compareIncoming, type Incoming, takenBatches } from './incoming.ts';
+import { compareOvens, type IncomingOven } from './incoming-ovens.ts';
 import { IncomingTable } from './incoming-table.tsx';
 import { readFile } from './read-file.ts';
 import type { Shelf } from './shelf.ts';
@@ -18,7 +22,13 @@ type Stage =
   | { at: 'waiting' }
   | { at: 'reading'; done: number; all: number }
   | { at: 'refused'; words: string }
-  | { at: 'shown'; name: string; incoming: readonly Incoming[] }
+  | {
+      at: 'shown';
+      name: string;
+      incoming: readonly Incoming[];
+      device: ReadDevicePart;
+      ovens: readonly IncomingOven[];
+    }
   | { at: 'taken'; words: string; ids: readonly string[] };
 
 /** The table with the button that was pressed is gone: the reader goes on at what came of it. */
@@ -35,12 +45,19 @@ export function BringIn({ shelf, sheet, onTaken }: BringInProps) {
     try {
       const read = await readFile(file, (done, all) => setStage({ at: 'reading', done, all }));
       if (!read.ok) setStage({ at: 'refused', words: `${file.name}: ${fileProblemWords(read)}` });
-      else setStage({ at: 'shown', name: file.name, incoming: compareIncoming(read.records, shelf.raw) });
+      else
+        setStage({
+          at: 'shown',
+          name: file.name,
+          incoming: compareIncoming(read.records, shelf.raw),
+          device: read.device,
+          ovens: compareOvens(read.device.ovens, keptOvens()),
+        });
     } catch {
       setStage({ at: 'refused', words: `${file.name} could not be read from this device.` });
     }
   };
-  const take = async (incoming: readonly Incoming[]) => {
+  const take = async (incoming: readonly Incoming[], ovens: readonly IncomingOven[]) => {
     const batches = takenBatches(incoming, newId);
     const left = incoming.length - batches.length;
     try {
@@ -50,11 +67,14 @@ export function BringIn({ shelf, sheet, onTaken }: BringInProps) {
       setStage({ at: 'refused', words: `This device did not take them (${detail}). Nothing was changed.` });
       return;
     }
+    const wanted = ovens.flatMap(({ oven, taken }) => (taken ? [oven] : []));
+    const kept = wanted.length === 0 ? 0 : addOvens(wanted);
+    const lost = wanted.length - kept;
     await onTaken();
     setStage({
       at: 'taken',
       ids: batches.map((batch) => batch.id),
-      words: `${batches.length} taken in${left > 0 ? `, ${left} left out` : ''}. What was on this device is as it was.`,
+      words: `${kept > 0 ? takenWords(batches.length, kept) : batches.length} taken in${left > 0 ? `, ${left} left out` : ''}. What was on this device is as it was.${lost > 0 ? DEVICE_PART_WORDS.noRoom(lost) : ''}`,
     });
   };
   const goTo = async (batchId: string) => {
@@ -108,7 +128,10 @@ export function BringIn({ shelf, sheet, onTaken }: BringInProps) {
           name={stage.name}
           incoming={stage.incoming}
           onChange={(incoming) => setStage({ ...stage, incoming })}
-          onTake={() => void take(stage.incoming)}
+          device={stage.device}
+          ovens={stage.ovens}
+          onOvens={(ovens) => setStage({ ...stage, ovens })}
+          onTake={() => void take(stage.incoming, stage.ovens)}
           onLeave={() => setStage({ at: 'waiting' })}
         />
       ) : null}

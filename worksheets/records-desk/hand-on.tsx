@@ -2,6 +2,7 @@ import { type DecimalMark, safeFileName, writeBatchFile } from '@larderwright/ca
 import { useId, useState } from 'preact/hooks';
 import { noteBackup } from '../state/backup.ts';
 import { nowIso } from '../state/clock.ts';
+import { devicePart } from '../state/device-part.ts';
 import { saveText } from '../state/save-file.ts';
 import type { DeskLinks } from './desk-links.ts';
 import { ShareLink } from './share-link.tsx';
@@ -31,8 +32,7 @@ export function HandOn({ shelf, onBench, links }: HandOnProps) {
     batches.find((each) => each.id === chosen) ?? batches.find((each) => each.id === onBench) ?? batches[0];
   if (!batch) return <p class="say">No batch lies on this device yet. Begin one, or bring one in below.</p>;
 
-  const written = (which: typeof batches) =>
-    writeBatchFile(which, { schemaAddress: new URL(links.schema, location.href).href, at: nowIso() });
+  const where = () => ({ schemaAddress: new URL(links.schema, location.href).href, at: nowIso() });
   const save = (name: string, text: string, type: string) => {
     saveText(text, name, type);
     setSaid(`${name} was handed to your browser to save.`);
@@ -64,14 +64,19 @@ export function HandOn({ shelf, onBench, links }: HandOnProps) {
 
       <h3>As a file, to keep or to open here again</h3>
       <p class="say">
-        The whole record, names and signatures with it. Keep such files off this device: they are the backup.
+        The whole record, names and signatures with it. All there is takes your oven records along. Keep such
+        files off this device: they are the backup.
       </p>
       <p class="buttons">
         <button
           type="button"
           class="button-main"
           onClick={() =>
-            save(safeFileName([...names, 'batch'], 'json'), written([batch]), 'application/json')
+            save(
+              safeFileName([...names, 'batch'], 'json'),
+              writeBatchFile([batch], where()),
+              'application/json',
+            )
           }
         >
           Save this batch
@@ -81,7 +86,7 @@ export function HandOn({ shelf, onBench, links }: HandOnProps) {
           onClick={() => {
             save(
               safeFileName([nowIso().slice(0, 10), 'all-batches'], 'json'),
-              written(batches),
+              writeBatchFile(batches, where(), devicePart()),
               'application/json',
             );
             void noteBackup();

@@ -1,6 +1,10 @@
+import type { ReadDevicePart } from '@larderwright/calc/exchange';
 import { wallOf } from '../parts/clock-text.ts';
+import { takenWords } from '../words/device-part.ts';
 import { recordProblemWords } from '../words/records.ts';
 import type { Incoming } from './incoming.ts';
+import type { IncomingOven } from './incoming-ovens.ts';
+import { OvenTable } from './oven-table.tsx';
 
 /** Rows shown; the rest is counted and taken or left as it is. */
 const MOST_ROWS = 200;
@@ -9,6 +13,10 @@ interface IncomingTableProps {
   name: string;
   incoming: readonly Incoming[];
   onChange: (incoming: readonly Incoming[]) => void;
+  /** What the file holds beside its batches. */
+  device: ReadDevicePart;
+  ovens: readonly IncomingOven[];
+  onOvens: (ovens: readonly IncomingOven[]) => void;
   onTake: () => void;
   onLeave: () => void;
 }
@@ -32,7 +40,9 @@ function edited({ read }: Incoming): string {
 }
 
 /** What a file holds, against what is here. */
-export function IncomingTable({ name, incoming, onChange, onTake, onLeave }: IncomingTableProps) {
+export function IncomingTable(props: IncomingTableProps) {
+  const { name, incoming, onChange, device, ovens, onOvens, onTake, onLeave } = props;
+  const takenOvens = ovens.filter((each) => each.taken).length;
   const taken = incoming.filter((each) => each.taken).length;
   const unreadable = incoming.filter((each) => each.state === 'unreadable').length;
   const shown = incoming.slice(0, MOST_ROWS);
@@ -88,9 +98,10 @@ export function IncomingTable({ name, incoming, onChange, onTake, onLeave }: Inc
       {incoming.length > MOST_ROWS ? (
         <p>and {incoming.length - MOST_ROWS} more, ticked in the same way.</p>
       ) : null}
+      <OvenTable device={device} ovens={ovens} onChange={onOvens} />
       <p class="buttons">
-        <button type="button" class="button-main" disabled={taken === 0} onClick={onTake}>
-          Take in {taken} {taken === 1 ? 'batch' : 'batches'}
+        <button type="button" class="button-main" disabled={taken + takenOvens === 0} onClick={onTake}>
+          Take in {takenWords(taken, takenOvens)}
         </button>
         <button type="button" onClick={onLeave}>
           Leave the file

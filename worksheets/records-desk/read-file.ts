@@ -3,6 +3,8 @@ import {
   type FileRecord,
   MOST_FILE_CHARACTERS,
   openBatchFile,
+  type ReadDevicePart,
+  readDevicePart,
   readFileRecord,
 } from '@larderwright/calc/exchange';
 
@@ -10,7 +12,12 @@ import {
 const BREATH_MS = 16;
 
 export type ReadFile =
-  | { readonly ok: true; readonly writtenAt: string | null; readonly records: readonly FileRecord[] }
+  | {
+      readonly ok: true;
+      readonly writtenAt: string | null;
+      readonly records: readonly FileRecord[];
+      readonly device: ReadDevicePart;
+    }
   | ({ readonly ok: false } & FileProblem);
 
 /**
@@ -35,5 +42,5 @@ export async function readFile(
     await new Promise((resolve) => setTimeout(resolve));
     breathedMs = performance.now();
   }
-  return { ok: true, writtenAt: opened.writtenAt, records };
+  return { ok: true, writtenAt: opened.writtenAt, records, device: readDevicePart(opened.device) };
 }

@@ -69,8 +69,11 @@ export async function backUpAll(): Promise<{ saved: number; unreadable: number }
     const read = readBatch(raw);
     if (read.ok) batches.push(read.batch);
   }
-  const { saveBatches } = await import('./save-file.ts');
-  saveBatches(batches, ['larderwright', 'all-batches', nowIso().slice(0, 10)]);
+  const [{ saveBatches }, { devicePart }] = await Promise.all([
+    import('./save-file.ts'),
+    import('./device-part.ts'),
+  ]);
+  saveBatches(batches, ['larderwright', 'all-batches', nowIso().slice(0, 10)], devicePart());
   await noteBackup();
   return { saved: batches.length, unreadable: records.length - batches.length };
 }

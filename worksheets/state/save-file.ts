@@ -1,5 +1,5 @@
 import type { Batch } from '@larderwright/calc/batch';
-import { safeFileName, writeBatchFile } from '@larderwright/calc/exchange';
+import { type DevicePart, safeFileName, writeBatchFile } from '@larderwright/calc/exchange';
 import { nowIso } from './clock.ts';
 
 /** Hands a text to the browser as a file to keep. Nothing is sent anywhere and no storage is needed. */
@@ -14,7 +14,7 @@ export function saveText(text: string, name: string, type: string): void {
 }
 
 /** Saves batches to a file that this site takes in again. */
-export function saveBatches(batches: readonly Batch[], words: readonly string[]): void {
-  const text = writeBatchFile(batches, { schemaAddress: '', at: nowIso() });
+export function saveBatches(batches: readonly Batch[], words: readonly string[], device?: DevicePart): void {
+  const text = writeBatchFile(batches, { schemaAddress: '', at: nowIso() }, device);
   saveText(text, safeFileName(words, 'json'), 'application/json');
 }

@@ -3,6 +3,7 @@ import { type FileRecord, readFileRecord } from '@larderwright/calc/exchange';
 import { describe, expect, it } from 'vitest';
 import { demos } from '../../../content/demo/index.ts';
 import { compareIncoming, takenBatches } from '../../../worksheets/records-desk/incoming.ts';
+import { compareOvens } from '../../../worksheets/records-desk/incoming-ovens.ts';
 import { readFile } from '../../../worksheets/records-desk/read-file.ts';
 import {
   fileProblemWords,
@@ -88,5 +89,26 @@ describe('the words for a file or a link that is refused', () => {
       `"Damaged: "notes" holds 3."`,
     );
     expect(shareProblemWords({ problem: 'cut-or-changed' })).toMatch(/Ask for it again/);
+  });
+});
+
+describe('oven records brought in', () => {
+  const oven = {
+    name: 'Deck',
+    at: '2026-11-20T09:00:00Z',
+    filmFactor: 1.1,
+    heatingFactor: 1,
+    mediumShiftC: 0,
+  };
+
+  it('are set against those of the device, and against each other', () => {
+    const other = { ...oven, filmFactor: 1.3 };
+    const found = compareOvens([oven, other, { ...oven, name: 'Small' }, other], [oven]);
+    expect(found.map(({ state, taken }) => [state, taken])).toEqual([
+      ['same', false],
+      ['differs', true],
+      ['new', true],
+      ['same', false],
+    ]);
   });
 });

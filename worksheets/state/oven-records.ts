@@ -49,5 +49,34 @@ export function keepOven(oven: KeptOven): boolean {
   }
 }
 
+/**
+ * Keeps ovens of another device beside those of this one. One whose name is taken, and whose figures differ, gets the
+ * next free name, so that nothing here is overwritten.
+ * @returns how many were kept; the rest found no room
+ */
+export function addOvens(incoming: readonly KeptOven[]): number {
+  const here = keptOvens();
+  const names = new Set(here.map(({ name }) => name));
+  const room = incoming.slice(0, Math.max(0, MOST - here.length)).map((oven) => {
+    const name = freeName(oven.name, names);
+    names.add(name);
+    return { ...oven, name };
+  });
+  try {
+    localStorage.setItem(KEY, JSON.stringify([...here, ...room]));
+    return room.length;
+  } catch {
+    return 0;
+  }
+}
+
+function freeName(name: string, taken: ReadonlySet<string>): string {
+  if (!taken.has(name)) return name;
+  for (let number = 2; ; number++) {
+    const next = `${name.slice(0, 70)} (${number})`;
+    if (!taken.has(next)) return next;
+  }
+}
+
 /** A factor or difference as it is written into a plan. */
 export const figureText = (value: number) => String(Number(fixedText(value, 2)));
