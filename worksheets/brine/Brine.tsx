@@ -1,4 +1,5 @@
 import { type BrineMethod, newBrineSlice } from '@larderwright/calc/brine';
+import * as say from '#words/brine/Brine.ts';
 import { later } from '../parts/later.tsx';
 import type { SiteLinks } from '../parts/links.ts';
 import { NotYet } from '../parts/not-yet.tsx';
@@ -33,56 +34,53 @@ export default function Brine({ links, standing }: { links: SiteLinks; standing:
   return (
     <WorksheetFrame links={links}>
       <section aria-labelledby="rule-and-scale">
-        <h2 id="rule-and-scale">Rule, product and scale</h2>
+        <h2 id="rule-and-scale">{say.ruleProductAndScale}</h2>
         <MuscleRuleFields slice="brine" findings={findings} />
         <Limits slice="brine" route={route} />
       </section>
       <section aria-labelledby="the-meat">
-        <h2 id="the-meat">The meat and the way</h2>
+        <h2 id="the-meat">{say.theMeatAndTheWay}</h2>
         <MeatFields findings={findings} />
       </section>
       <section aria-labelledby="the-brine">
-        <h2 id="the-brine">The brine</h2>
+        <h2 id="the-brine">{say.theBrine}</h2>
         <BrineFields findings={findings} />
         <AdditiveFields findings={findings} />
-        <h3>Injected and taken up</h3>
+        <h3>{say.injectedAndTakenUp}</h3>
         <UptakeFields findings={findings} />
         <PumpAnswers />
-        <h3>Its age and its cold</h3>
+        <h3>{say.itsAgeAndItsCold}</h3>
         <KeepingFields findings={findings} />
       </section>
       <section aria-labelledby="curing-salt">
-        <h2 id="curing-salt">Curing salt</h2>
+        <h2 id="curing-salt">{say.curingSalt}</h2>
         <CuringSaltPack slice="brine" findings={findings} />
       </section>
       <section aria-labelledby="mixing">
-        <h2 id="mixing">Mix it cold, in this order</h2>
-        <p class="say">
-          Phosphate will not dissolve in salt water, and acid drives nitrite off as gas. Common practice, no
-          source.
-        </p>
+        <h2 id="mixing">{say.mixItColdInThisOrder}</h2>
+        <p class="say">{say.phosphateWillNotDissolveSalt}</p>
         <Mixing meanwhile={<NotYet />} />
       </section>
       <section aria-labelledby="strength">
-        <h2 id="strength">Strength, in every scale</h2>
+        <h2 id="strength">{say.strengthInEveryScale}</h2>
         <Strength meanwhile={<NotYet />} />
-        <h3>Turn one scale into another</h3>
+        <h3>{say.turnOneScaleIntoAnother}</h3>
         <Converter />
       </section>
       <section aria-labelledby="nitrite">
-        <h2 id="nitrite">Nitrite, by each counting</h2>
+        <h2 id="nitrite">{say.nitriteByEachCounting}</h2>
         <NitriteTable meanwhile={<NotYet />} />
       </section>
       <section aria-labelledby="outcome">
-        <h2 id="outcome">When meat and brine are even</h2>
+        <h2 id="outcome">{say.whenMeatAndBrineAreEven}</h2>
         <Outcome meanwhile={<NotYet />} />
       </section>
       <section aria-labelledby="limits">
-        <h2 id="limits">Against the rule</h2>
-        <Verdicts meanwhile={<NotYet what="CANNOT TELL: nothing on the bench yet" />} />
+        <h2 id="limits">{say.againstTheRule}</h2>
+        <Verdicts meanwhile={<NotYet what={say.cannotTellNothingOnTheBench} />} />
       </section>
       <TwoPeople findings={findings} />
-      <CardDesk about="A card for the vat: the mixing order, the needles, the weights, the days.">
+      <CardDesk about={say.cardVatMixingOrderNeedles}>
         {(paper) => <Cards paper={paper} standing={standing} />}
       </CardDesk>
     </WorksheetFrame>

@@ -1,5 +1,6 @@
 import type { BrineMethod } from '@larderwright/calc/brine';
 import type { Finding } from '@larderwright/calc/findings';
+import * as say from '#words/brine/brine-fields.ts';
 import { ChoiceField } from '../parts/choice-field.tsx';
 import { DateField } from '../parts/date-field.tsx';
 import { at } from '../parts/finding-list.tsx';
@@ -16,7 +17,7 @@ interface FieldProps {
 
 /** Where nothing is soaked to an end, a share is of the meat; else of meat and water. */
 function baseOf(method: BrineMethod | null): string {
-  return method === 'inject' || method === 'timed' ? 'Of the meat.' : 'Of meat and water together.';
+  return method === 'inject' || method === 'timed' ? say.ofTheMeat : say.ofMeatAndWaterTogether;
 }
 
 /** What the brine is to be: water, salt, nitrite, sugar. */
@@ -28,16 +29,16 @@ export function BrineFields({ findings }: FieldProps) {
     <div class="fields">
       <NumberField
         path="brine.water"
-        label="Water of the brine"
+        label={say.waterOfTheBrine}
         kind="mass"
         units={MASSES}
-        hint="Weighed. A litre of water is a kilogram."
+        hint={say.weighedLitreWaterKilogram}
         findings={at(findings, 'brine.water')}
       />
       {method === 'timed' ? (
         <NumberField
           path="brine.strength"
-          label="Strength of the brine, salt by weight"
+          label={say.strengthOfTheBrineSaltBy}
           kind="fraction"
           range={{ min: 0, max: 0.26395 }}
           findings={at(findings, 'brine.strength')}
@@ -46,19 +47,19 @@ export function BrineFields({ findings }: FieldProps) {
         <>
           <NumberField
             path="brine.saltTarget"
-            label="Salt wanted"
+            label={say.saltWanted}
             kind="fraction"
             range={{ min: 0, max: 0.2 }}
-            hint={method === 'inject' ? 'In the pumped meat, from all sources.' : 'From all sources.'}
+            hint={method === 'inject' ? say.inThePumpedMeatFromAll : say.fromAllSources}
             findings={at(findings, 'brine.saltTarget')}
           />
           {method === 'inject' ? null : (
             <ChoiceField
-              label="Salt counted on"
+              label={say.saltCountedOn}
               value={String(saltBase)}
               choices={choicesOf(SALT_BASES)}
               onChoose={(value) => editAt('brine.saltBase', value)}
-              hint="The three differ by a tenth to a third."
+              hint={say.theThreeDifferByATenth}
               findings={at(findings, 'brine.saltBase')}
             />
           )}
@@ -66,15 +67,15 @@ export function BrineFields({ findings }: FieldProps) {
       )}
       <NumberField
         path="brine.nitriteTarget"
-        label="Nitrite wanted, as sodium nitrite"
+        label={say.nitriteWantedAsSodiumNitrite}
         kind="ppm"
         range={{ min: 0, max: 1000 }}
-        hint={`${base} Type 0 when none is wanted.`}
+        hint={say.type0WhenNoneIsWanted(base)}
         findings={at(findings, 'brine.nitriteTarget')}
       />
       <NumberField
         path="brine.sugar"
-        label="Sugar wanted"
+        label={say.sugarWanted}
         kind="fraction"
         range={{ min: 0, max: 0.3 }}
         hint={base}
@@ -91,30 +92,30 @@ export function AdditiveFields({ findings }: FieldProps) {
   return (
     <div class="fields">
       <ChoiceField
-        label="Accelerator"
+        label={say.accelerator}
         value={typeof form === 'string' ? form : ''}
-        empty="Not chosen"
+        empty={say.notChosen}
         choices={[
-          { value: 'sodium-salt', label: 'Sodium ascorbate or erythorbate' },
-          { value: 'acid', label: 'Ascorbic or erythorbic acid' },
+          { value: 'sodium-salt', label: say.sodiumAscorbateOrErythorbate },
+          { value: 'acid', label: say.ascorbicOrErythorbicAcid },
         ]}
         onChoose={(value) => editAt('brine.acceleratorForm', value === '' ? null : value)}
         findings={at(findings, 'brine.acceleratorForm')}
       />
       <NumberField
         path="brine.acceleratorTarget"
-        label="Accelerator wanted"
+        label={say.acceleratorWanted}
         kind="ppm"
         range={{ min: 0, max: 5000 }}
-        hint={`${baseOf(method)} Blank: none goes in.`}
+        hint={say.blankNoneGoesIn(baseOf(method))}
         findings={at(findings, 'brine.acceleratorTarget')}
       />
       <NumberField
         path="brine.phosphate"
-        label="Phosphate wanted, of the meat"
+        label={say.phosphateWantedOfTheMeat}
         kind="fraction"
         range={{ min: 0, max: 0.05 }}
-        hint="Blank: none goes in."
+        hint={say.blankNoneGoesIn2}
         findings={at(findings, 'brine.phosphate')}
       />
     </div>
@@ -127,33 +128,33 @@ export function KeepingFields({ findings }: FieldProps) {
   return (
     <div class="fields">
       <ChoiceField
-        label="Fresh or used"
+        label={say.freshOrUsed}
         value={typeof use === 'string' ? use : ''}
-        empty="Not said"
+        empty={say.notSaid}
         choices={[
-          { value: 'fresh', label: 'Mixed fresh' },
-          { value: 'used', label: 'Meat has lain in it before' },
+          { value: 'fresh', label: say.mixedFresh },
+          { value: 'used', label: say.meatHasLainInItBefore },
         ]}
         onChoose={(value) => editAt('brine.use', value === '' ? null : value)}
         findings={at(findings, 'brine.use')}
       />
-      <DateField path="brine.mixedOn" label="Mixed on" findings={at(findings, 'brine.mixedOn')} />
+      <DateField path="brine.mixedOn" label={say.mixedOn} findings={at(findings, 'brine.mixedOn')} />
       <DateField
         path="brine.startedOn"
-        label="Meat into the brine on"
+        label={say.meatIntoTheBrineOn}
         findings={at(findings, 'brine.startedOn')}
       />
       <NumberField
         path="brine.brineTemp"
-        label="Cold of the brine"
+        label={say.coldOfTheBrine}
         kind="temperature"
         units={['C', 'F']}
-        hint="The warmest it gets, by its own thermometer."
+        hint={say.warmestGetsOwnThermometer}
         findings={at(findings, 'brine.brineTemp')}
       />
       <NumberField
         path="brine.days"
-        label="Time in the brine"
+        label={say.timeInTheBrine}
         kind="time"
         units={['d', 'h']}
         findings={at(findings, 'brine.days')}
@@ -189,19 +190,15 @@ export function UptakeFields({ findings }: FieldProps) {
     <div class="fields">
       {injects ? (
         <>
-          {share('injection', 'Brine injected, of the meat', 'By weight, before it drains.')}
-          {share('retained', 'Share of it that stays in', 'After draining.')}
-          {mass('afterInjection', 'All the meat after injecting', 'Drained. It outranks the plan.')}
+          {share('injection', say.brineInjectedOfTheMeat, say.byWeightBeforeItDrains)}
+          {share('retained', say.shareOfItThatStaysIn, say.afterDraining)}
+          {mass('afterInjection', say.allTheMeatAfterInjecting, say.drainedItOutranksThePlan)}
         </>
       ) : null}
       {method === 'inject' ? null : (
         <>
-          {share(
-            'pickUp',
-            'Brine taken up by soaking, of the meat',
-            'Weighed on a piece before. It has no default.',
-          )}
-          {mass('afterBrine', 'All the meat out of the brine', 'Drained. It outranks the share above.')}
+          {share('pickUp', say.brineTakenUpBySoakingOf, say.weighedPieceBeforeHasNoDefault)}
+          {mass('afterBrine', say.allTheMeatOutOfThe, say.drainedItOutranksTheShareAbove)}
         </>
       )}
     </div>

@@ -1,5 +1,6 @@
 import { type BrineScale, saltFromReading } from '@larderwright/calc/brine';
 import { enteredEntry, readEntry } from '@larderwright/calc/quantities';
+import * as say from '#words/brine/convert-reading.ts';
 import { issueWords } from '../words/quantities.ts';
 
 /** A reading understood as a brine, or why it is none. */
@@ -21,6 +22,6 @@ export function convertReading(scale: BrineScale, text: string): ConvertedReadin
   if (read.state === 'blank') return { state: 'blank' };
   if (read.state === 'bad') return { state: 'bad', problem: issueWords(read.issue) };
   const saltFraction = saltFromReading(scale, read.value);
-  if (saltFraction === null) return { state: 'bad', problem: 'No salt brine reads that on this scale.' };
+  if (saltFraction === null) return { state: 'bad', problem: say.noSaltBrineReadsScale };
   return { state: 'ok', saltFraction };
 }

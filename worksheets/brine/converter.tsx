@@ -1,5 +1,6 @@
 import type { BrineScale } from '@larderwright/calc/brine';
 import { useEffect, useState } from 'preact/hooks';
+import * as say from '#words/brine/converter.ts';
 import { ChoiceField } from '../parts/choice-field.tsx';
 import { CouldNot } from '../parts/computed.tsx';
 import { NotYet } from '../parts/not-yet.tsx';
@@ -68,24 +69,24 @@ export function Converter() {
     <>
       <div class="fields">
         <ChoiceField
-          label="Measured in"
+          label={say.measuredIn}
           value={asked.scale}
           choices={SCALES}
           onChoose={(scale) => isScale(scale) && change({ ...asked, scale })}
         />
         <TextBox
-          label="Reading"
+          label={say.reading}
           text={asked.text}
           onText={(text) => change({ ...asked, text })}
-          hint="Of a brine of salt and water at 60 °F (15.6 °C)."
+          hint={say.brineSaltWater60F15}
           problem={found.state === 'bad' ? found.problem : undefined}
         />
       </div>
       {failure !== null ? <CouldNot detail={failure} /> : null}
       {tools && found.state === 'ok' ? (
-        <tools.Rows saltFraction={found.saltFraction} caption="The same brine in every scale" />
+        <tools.Rows saltFraction={found.saltFraction} caption={say.theSameBrineInEveryScale} />
       ) : (
-        <NotYet what="Write a reading to see it in every scale" />
+        <NotYet what={say.writeReadingSeeEveryScale} />
       )}
     </>
   );

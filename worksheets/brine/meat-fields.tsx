@@ -1,6 +1,7 @@
 import type { BrineMethod } from '@larderwright/calc/brine';
 import type { Finding } from '@larderwright/calc/findings';
 import { rangeIn, type Unit } from '@larderwright/calc/quantities';
+import * as say from '#words/brine/meat-fields.ts';
 import { ChoiceField } from '../parts/choice-field.tsx';
 import { at } from '../parts/finding-list.tsx';
 import { NumberField } from '../parts/number-field.tsx';
@@ -30,34 +31,30 @@ export function MeatFields({ findings }: { findings: readonly Finding[] }) {
   return (
     <div class="fields">
       <ChoiceField
-        label="Way of the brine"
+        label={say.wayOfTheBrine}
         value={method ?? ''}
-        empty="Not chosen: nothing is worked out"
+        empty={say.notChosenNothingIsWorkedOut}
         choices={choicesOf(BRINE_METHODS)}
         onChoose={(value) => editAt('brine.method', value === '' ? null : value)}
         findings={at(findings, 'brine.method')}
       />
       {method === 'inject' ? null : (
         <ChoiceField
-          label="Counting of the nitrite"
+          label={say.countingOfTheNitrite}
           value={typeof counting === 'string' ? counting : ''}
-          empty="Not chosen: between the lesser and all of it"
+          empty={say.notChosenBetweenLesserAll}
           choices={choicesOf(FEDERAL_METHODS)}
           onChoose={(value) => editAt('brine.federalMethod', value === '' ? null : value)}
-          hint="The two of the United States. Your plan names one. They can differ five-fold."
+          hint={say.twoUnitedStatesPlanNamesOne}
           findings={at(findings, 'brine.federalMethod')}
         />
       )}
-      {mass('skinOff', 'All the meat, without skin')}
-      {mass(
-        'skinOn',
-        'All the meat, with its skin',
-        'Only where the skin stays on. A tenth is taken off for it.',
-      )}
-      {mass('heaviest', 'Heaviest piece', 'For the rules that count a ham’s days by its weight.')}
+      {mass('skinOff', say.allTheMeatWithoutSkin)}
+      {mass('skinOn', say.allTheMeatWithItsSkin, say.onlyWhereSkinStaysTenthTaken)}
+      {mass('heaviest', say.heaviestPiece, say.rulesCountHamsDaysWeight)}
       <NumberField
         path="brine.thickness"
-        label="Thickest place"
+        label={say.thickestPlace}
         kind="length"
         units={['mm', 'cm', 'in']}
         range={THICKNESS}
@@ -65,9 +62,9 @@ export function MeatFields({ findings }: { findings: readonly Finding[] }) {
       />
       <NumberField
         path="brine.meatWater"
-        label="Water in the meat"
+        label={say.waterInTheMeat}
         kind="fraction"
-        hint="Lean muscle holds about 72 %: common practice, no source."
+        hint={say.leanMuscleHoldsAbout72Common}
         findings={at(findings, 'brine.meatWater')}
       />
     </div>

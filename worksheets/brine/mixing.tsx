@@ -1,5 +1,6 @@
 import { type BrineParts, type BrineSlice, MIXING_ORDER } from '@larderwright/calc/brine';
 import { fixedText } from '@larderwright/calc/quantities';
+import * as say from '#words/brine/mixing.ts';
 import { Answer } from '../parts/answer.tsx';
 import { Computed } from '../parts/computed.tsx';
 import { at } from '../parts/finding-list.tsx';
@@ -49,10 +50,10 @@ function Part({ part, computed }: { part: (typeof MIXING_ORDER)[number]; compute
   const isCure = key === 'curingSalt';
   return (
     <>
-      <Answer label={isCure ? 'Curing salt for the nitrite wanted' : label} {...saying(key, computed)} />
+      <Answer label={isCure ? say.curingSaltForTheNitriteWanted : label} {...saying(key, computed)} />
       <NumberField
         path={path}
-        label={`${NAMES[key]}, as weighed`}
+        label={say.asWeighed(NAMES[key])}
         kind="mass"
         units={isCure ? ['g'] : MASSES}
         gramsOnly={isCure}
@@ -63,12 +64,12 @@ function Part({ part, computed }: { part: (typeof MIXING_ORDER)[number]; compute
 }
 
 const NAMES: Readonly<Record<keyof BrineSlice['actual'], string>> = {
-  water: 'Water',
-  phosphate: 'Phosphate',
-  salt: 'Plain salt',
-  sugar: 'Sugar',
-  curingSalt: 'Curing salt',
-  accelerator: 'Accelerator',
+  water: say.water,
+  phosphate: say.phosphate,
+  salt: say.plainSalt,
+  sugar: say.sugar,
+  curingSalt: say.curingSalt,
+  accelerator: say.accelerator,
 };
 
 const PLAN_KEYS = {
@@ -87,35 +88,30 @@ function saying(key: keyof BrineSlice['actual'], computed: BrineComputed) {
   const wanted = { sugar: slice.sugar, accelerator: slice.acceleratorTarget, phosphate: slice.phosphate };
   const target = key === 'sugar' || key === 'accelerator' || key === 'phosphate' ? wanted[key] : null;
   if (target !== null && target.text.trim() === '')
-    return { value: null, missing: 'None is wanted', worked: <p>{HOW[key]} Derived: mass balance.</p> };
+    return { value: null, missing: say.noneIsWanted, worked: <p>{say.derivedMassBalance(HOW[key])}</p> };
   return {
-    value: grams === null ? null : `Weigh ${stepText(grams)}`,
+    value: grams === null ? null : say.weigh(stepText(grams)),
     missing: missingText(key, computed),
-    worked: <p>{HOW[key]} Derived: mass balance.</p>,
+    worked: <p>{say.derivedMassBalance(HOW[key])}</p>,
   };
 }
 
 function missingText(key: keyof BrineSlice['actual'], { values, slice }: BrineComputed): string {
-  if (slice.method === null) return 'Cannot tell: choose the way of the brine';
-  if (values.greenG === null) return 'Cannot tell: weigh the meat';
-  if (values.recipe === null) return 'Cannot tell: weigh the water';
-  if (key === 'salt' && values.recipe.refusal === 'cannot-dissolve')
-    return 'None, and none can help: no water holds that much salt';
-  if (key === 'salt' && values.recipe.refusal !== null)
-    return 'None, and none can help: the curing salt alone brings more than is wanted';
-  if (key === 'salt') return 'Cannot tell: settle salt and curing salt first';
-  return 'Cannot tell: an input is missing';
+  if (slice.method === null) return say.cannotTellChooseWayBrine;
+  if (values.greenG === null) return say.cannotTellWeighTheMeat;
+  if (values.recipe === null) return say.cannotTellWeighTheWater;
+  if (key === 'salt' && values.recipe.refusal === 'cannot-dissolve') return say.noneNoneCanHelpNoWater;
+  if (key === 'salt' && values.recipe.refusal !== null) return say.noneNoneCanHelpCuringSalt;
+  if (key === 'salt') return say.cannotTellSettleSaltCuringSalt;
+  return say.cannotTellAnInputIsMissing;
 }
 
 const HOW: Readonly<Record<keyof BrineSlice['actual'], string>> = {
-  water: 'As you wrote it.',
-  salt: 'All the salt of the brine, less what the curing salt brings. A soak: salt wanted × what it is counted on. An injection: the pump must carry the salt of the pumped meat, s × (1 + pump × share that stays) ÷ (pump × share that stays).',
-  sugar:
-    'Sugar wanted × meat and water. For an injection or a timed brine: the share of the meat ÷ the share of brine it takes up.',
-  accelerator:
-    'Accelerator wanted × meat and water. For an injection or a timed brine: the share of the meat ÷ the share of brine it takes up.',
-  phosphate:
-    'Phosphate wanted × meat. For an injection or a timed brine: ÷ the share of brine the meat takes up.',
+  water: say.asYouWroteIt,
+  salt: say.allSaltBrineLessWhatCuring,
+  sugar: say.sugarWantedMeatWaterInjection,
+  accelerator: say.acceleratorWantedMeatWater,
+  phosphate: say.phosphateWantedMeatInjection,
   curingSalt: '',
 };
 
@@ -134,34 +130,32 @@ function cureSaying({ values, slice, targetPpm, readabilityG }: BrineComputed) {
   const isShare = slice.method === 'inject' || slice.method === 'timed';
   const missing =
     slice.method === null
-      ? 'Cannot tell: choose the way of the brine'
+      ? say.cannotTellChooseWayBrine
       : slice.method === 'timed' && values.pickUpFraction === null
-        ? 'No dose: nobody has weighed how much of this brine the meat takes up'
+        ? say.noDoseNobodyHasWeighedHow
         : values.greenG !== null && values.recipe === null
-          ? 'Cannot tell: weigh the water'
+          ? say.cannotTellWeighTheWater
           : whyNoDose(ground);
   return {
-    value: dose?.ok ? `Weigh ${stepText(dose.doseG)}` : null,
+    value: dose?.ok ? say.weigh2(stepText(dose.doseG)) : null,
     missing,
     worked: (
       <>
         <p>
-          {isShare
-            ? 'Nitrite wanted in the meat ÷ the share of brine it takes up × all of the brine ÷ strength of the curing salt.'
-            : 'Nitrite wanted × meat and water ÷ strength of the curing salt.'}{' '}
-          Derived: mass balance.
+          {say.derivedMassBalance2(
+            isShare ? say.nitriteWantedMeatShareBrine : say.nitriteWantedMeatWaterStrength,
+          )}
         </p>
         {dose?.ok ? (
           <p>
-            Before rounding: {fixedText(dose.exactG, 3)} g. To the nearest step of the scale, and down where
-            up would break the limit; the last digit is worth ± {percentText(dose.weighingErrorFraction)}.
+            {say.beforeRoundingGNearestStep(
+              fixedText(dose.exactG, 3),
+              percentText(dose.weighingErrorFraction),
+            )}
           </p>
         ) : null}
         {values.ceilingPpmTarget === null ? null : (
-          <p>
-            No more than {fixedText(values.ceilingPpmTarget, 1, 'down')} mg/kg can be aimed at under this
-            rule.
-          </p>
+          <p>{say.noMoreMgKgCanAimed(fixedText(values.ceilingPpmTarget, 1, 'down'))}</p>
         )}
       </>
     ),

@@ -1,5 +1,6 @@
 import type { BrineValues } from '@larderwright/calc/brine';
 import { fixedText } from '@larderwright/calc/quantities';
+import * as say from '#words/brine/nitrite-table.ts';
 import { Computed } from '../parts/computed.tsx';
 import { FigureTable } from '../parts/figure-table.tsx';
 import { gramsText, percentText } from '../parts/number-text.ts';
@@ -7,7 +8,7 @@ import { Worked } from '../parts/worked.tsx';
 import { useShared } from '../state/use-shared.ts';
 import { $brine } from './computed.ts';
 
-const ppmText = (ppm: number | null) => (ppm === null ? 'cannot tell' : `${fixedText(ppm, 1)} mg/kg`);
+const ppmText = (ppm: number | null) => (ppm === null ? say.cannotTell : `${fixedText(ppm, 1)} mg/kg`);
 
 /** Nitrite of one vat by each counting, side by side; they are never mixed. */
 export function NitriteTable() {
@@ -15,30 +16,25 @@ export function NitriteTable() {
     <Computed of={useShared($brine)}>
       {({ values, slice }) =>
         slice.method === null ? (
-          <p class="not-yet">CANNOT TELL: choose the way of the brine</p>
+          <p class="not-yet">{say.cannotTellChooseWayBrine}</p>
         ) : (
           <>
             <p class="say">
-              {values.inUse.isCureWeighed
-                ? 'By the weight off the scale.'
-                : 'By the plan: the curing salt is not weighed yet.'}
+              {values.inUse.isCureWeighed ? say.byTheWeightOffTheScale : say.planCuringSaltNotWeighedYet}
             </p>
             <FigureTable
-              caption="Nitrite put in, as sodium nitrite"
-              columns={['Counted', 'Comes to', 'Worked as']}
+              caption={say.nitritePutInAsSodiumNitrite}
+              columns={[say.counted, say.comesTo, say.workedAs]}
               rows={rows(values)}
             />
             <Worked>
               <p>
-                Pickle is all of the brine, with everything in it:{' '}
-                {values.pickleG === null ? 'not known' : gramsText(values.pickleG)}. Nitrite in it:{' '}
-                {values.nitriteG === null ? 'not known' : `${fixedText(values.nitriteG * 1000, 0)} mg`}, grams
-                of curing salt × its strength.
+                {say.pickleAllBrineEverything(
+                  values.pickleG === null ? say.notKnown : gramsText(values.pickleG),
+                  values.nitriteG === null ? say.notKnown : `${fixedText(values.nitriteG * 1000, 0)} mg`,
+                )}
               </p>
-              <p>
-                Both countings are those of FSIS Directive 7620.3 (rev. 1995), immersion, methods 1 and 2; a
-                pump is counted as a pick-up is. The worst case is derived: all of it ends in the meat.
-              </p>
+              <p>{say.bothCountingsThoseFsis}</p>
             </Worked>
           </>
         )
@@ -55,33 +51,33 @@ function rows(values: BrineValues) {
     head,
     cells: [ppmText(ppm), how],
   });
-  const share = (fraction: number | null) => (fraction === null ? 'not weighed' : percentText(fraction, 1));
+  const share = (fraction: number | null) => (fraction === null ? say.notWeighed : percentText(fraction, 1));
   const soak =
     immersion === null
       ? []
       : [
           row(
             'pick-up',
-            'By pick-up, federal method 1',
+            say.byPickUpFederalMethod1,
             immersion.pickUpPpm,
-            `nitrite × pick-up (${share(pickUpFraction)}) ÷ pickle`,
+            say.nitritePickUpPickle(share(pickUpFraction)),
           ),
           row(
             'equilibrium',
-            'At equilibrium, federal method 2',
+            say.atEquilibriumFederalMethod2,
             immersion.equilibriumPpm,
-            'nitrite ÷ (meat + pickle)',
+            say.nitriteMeatPickle,
           ),
-          row('worst', 'If the meat took up all of it', immersion.worstPpm, 'nitrite ÷ meat'),
+          row('worst', say.ifTheMeatTookUpAll, immersion.worstPpm, say.nitriteMeat),
         ];
   const pumped =
     pumpedPpm === null
       ? []
-      : [row('pumped', 'By the pump', pumpedPpm, `nitrite × pump (${share(pumpFraction)}) ÷ pickle`)];
+      : [row('pumped', say.byThePump, pumpedPpm, say.nitritePumpPickle(share(pumpFraction)))];
   return [
     ...pumped,
     ...soak,
-    row('water', 'On meat and water', nitritePpmMeatAndWater, 'nitrite ÷ (meat + water)'),
-    row('all', 'On everything in the vat', nitritePpmAll, 'nitrite ÷ (meat + pickle)'),
+    row('water', say.onMeatAndWater, nitritePpmMeatAndWater, say.nitriteMeatWater),
+    row('all', say.onEverythingInTheVat, nitritePpmAll, say.nitriteMeatPickle),
   ];
 }

@@ -1,3 +1,4 @@
+import * as say from '#words/brine/vat-card.ts';
 import type { Filled } from '../batch-sheet/sheet-model.ts';
 import type { Paper } from '../batch-sheet/sheet-page.tsx';
 import { BLANK_HEAD, type CardHead } from '../parts/blank-head.ts';
@@ -30,21 +31,21 @@ const field = (vat: Vat, key: VatField): Filled | null => vat.fields?.[key] ?? n
 
 function meat(head: CardHead, vat: Vat): CardBlock {
   return {
-    title: 'Meat',
+    title: say.meat,
     rows: [
       [
-        { label: 'Product', value: head.product, wide: true },
-        { label: 'Kitchen', value: head.kitchen, wide: true },
-        { label: 'What it is', value: vat.product, wide: true },
-        { label: 'How it is eaten', value: vat.finish, wide: true },
-        { label: 'Named traditional cure', value: vat.traditional },
+        { label: say.product, value: head.product, wide: true },
+        { label: say.kitchen, value: head.kitchen, wide: true },
+        { label: say.whatItIs, value: vat.product, wide: true },
+        { label: say.howItIsEaten, value: vat.finish, wide: true },
+        { label: say.namedTraditionalCure, value: vat.traditional },
       ],
       [
-        { label: 'Without skin', value: field(vat, 'skinOff'), unit: 'g' },
-        { label: 'With its skin', value: field(vat, 'skinOn'), unit: 'g' },
-        { label: 'Heaviest piece', value: field(vat, 'heaviest'), unit: 'g' },
-        { label: 'Thickest place', value: field(vat, 'thickness'), unit: 'mm' },
-        { label: 'Water in the meat', value: field(vat, 'meatWater'), unit: '%' },
+        { label: say.withoutSkin, value: field(vat, 'skinOff'), unit: 'g' },
+        { label: say.withItsSkin, value: field(vat, 'skinOn'), unit: 'g' },
+        { label: say.heaviestPiece, value: field(vat, 'heaviest'), unit: 'g' },
+        { label: say.thickestPlace, value: field(vat, 'thickness'), unit: 'mm' },
+        { label: say.waterInTheMeat, value: field(vat, 'meatWater'), unit: '%' },
       ],
     ],
   };
@@ -52,21 +53,21 @@ function meat(head: CardHead, vat: Vat): CardBlock {
 
 function wanted(vat: Vat): CardBlock {
   return {
-    title: 'Wanted',
+    title: say.wanted,
     rows: [
       [
-        { label: 'Way of the brine', value: vat.method, wide: true },
-        { label: 'Counting of the nitrite', value: vat.counting, wide: true },
-        { label: 'Nitrite', value: field(vat, 'nitriteTarget'), unit: 'mg/kg' },
-        { label: 'Strength, if timed', value: field(vat, 'strength'), unit: '%' },
+        { label: say.wayOfTheBrine, value: vat.method, wide: true },
+        { label: say.countingOfTheNitrite, value: vat.counting, wide: true },
+        { label: say.nitrite, value: field(vat, 'nitriteTarget'), unit: 'mg/kg' },
+        { label: say.strengthIfTimed, value: field(vat, 'strength'), unit: '%' },
       ],
       [
-        { label: 'Salt', value: field(vat, 'saltTarget'), unit: '%' },
-        { label: 'counted on', value: vat.saltBase, wide: true },
-        { label: 'Sugar', value: field(vat, 'sugar'), unit: '%' },
-        { label: 'Accelerator', value: field(vat, 'acceleratorTarget'), unit: 'mg/kg' },
-        { label: 'its form', value: vat.acceleratorForm },
-        { label: 'Phosphate', value: field(vat, 'phosphate'), unit: '%' },
+        { label: say.salt, value: field(vat, 'saltTarget'), unit: '%' },
+        { label: say.countedOn, value: vat.saltBase, wide: true },
+        { label: say.sugar, value: field(vat, 'sugar'), unit: '%' },
+        { label: say.accelerator, value: field(vat, 'acceleratorTarget'), unit: 'mg/kg' },
+        { label: say.itsForm, value: vat.acceleratorForm },
+        { label: say.phosphate, value: field(vat, 'phosphate'), unit: '%' },
       ],
     ],
   };
@@ -74,23 +75,23 @@ function wanted(vat: Vat): CardBlock {
 
 function curingSalt(vat: Vat): CardBlock {
   return {
-    title: 'CURING SALT: weighed in grams, by two people',
+    title: say.curingSaltWeighedGramsTwo,
     heavy: true,
     rows: [
       [
-        { label: 'Name on the pack', value: vat.pack, wide: true },
-        { label: 'Lot', value: vat.lot },
-        { label: 'Nitrite on pack', value: vat.nitrite, unit: '%' },
-        { label: 'Nitrate on pack', value: vat.nitrate, unit: '%' },
+        { label: say.nameOnThePack, value: vat.pack, wide: true },
+        { label: say.lot, value: vat.lot },
+        { label: say.nitriteOnPack, value: vat.nitrite, unit: '%' },
+        { label: say.nitrateOnPack, value: vat.nitrate, unit: '%' },
       ],
       [
-        { label: 'Scale step', value: vat.scaleStep, unit: 'g' },
-        { label: 'Weigh', value: vat.parts?.curingSalt.plan, unit: 'g' },
-        { label: 'Scale reads', value: vat.parts?.curingSalt.actual, unit: 'g' },
+        { label: say.scaleStep, value: vat.scaleStep, unit: 'g' },
+        { label: say.weigh, value: vat.parts?.curingSalt.plan, unit: 'g' },
+        { label: say.scaleReads, value: vat.parts?.curingSalt.actual, unit: 'g' },
       ],
       [
-        { label: 'Weighed by', value: vat.weighedBy, wide: true },
-        { label: 'Checked by (another person)', value: vat.checkedBy, wide: true },
+        { label: say.weighedBy, value: vat.weighedBy, wide: true },
+        { label: say.checkedByAnotherPerson, value: vat.checkedBy, wide: true },
       ],
     ],
     lines: vat.nitriteLines ?? [],
@@ -106,9 +107,9 @@ function mixing(vat: Vat): CardBlock {
     null,
   ];
   return {
-    title: 'Mix cold, in this order: phosphate will not dissolve in salt water, acid drives nitrite off',
+    title: say.mixColdOrderPhosphateWillNot,
     table: {
-      columns: ['In', 'Weigh', 'Scale reads', 'Clear, initials'],
+      columns: [say.inWord, say.weigh, say.scaleReads, say.clearInitials],
       rows: [
         row(`1 ${BRINE_PARTS['cold-water']}`, 'water'),
         row(`2 ${BRINE_PARTS.phosphate}`, 'phosphate'),
@@ -124,14 +125,14 @@ function mixing(vat: Vat): CardBlock {
 
 function theBrine(vat: Vat): CardBlock {
   return {
-    title: 'The brine',
+    title: say.theBrine,
     rows: [
       [
-        { label: 'Mixed on', value: vat.mixedOn, unit: 'date' },
-        { label: 'Fresh or used', value: vat.use },
-        { label: 'Cold of the brine', value: field(vat, 'brineTemp'), unit: '°C' },
-        { label: 'Hydrometer reads' },
-        { label: 'at', unit: '°C' },
+        { label: say.mixedOn, value: vat.mixedOn, unit: say.date },
+        { label: say.freshOrUsed, value: vat.use },
+        { label: say.coldOfTheBrine, value: field(vat, 'brineTemp'), unit: '°C' },
+        { label: say.hydrometerReads },
+        { label: say.at, unit: '°C' },
       ],
     ],
     lines: [vat.strength ?? '', vat.saltLine ?? ''].filter((line) => line !== ''),
@@ -140,38 +141,38 @@ function theBrine(vat: Vat): CardBlock {
 
 function injection(vat: Vat): CardBlock {
   return {
-    title: 'Inject: a grid, to the weight; drain and weigh again',
+    title: say.injectGridWeightDrainWeigh,
     rows: [
       [
-        { label: 'To inject', value: field(vat, 'injection'), unit: '% of meat' },
-        { label: 'Brine for all', value: vat.inject, unit: 'g' },
-        { label: 'Weigh to', value: vat.injectTo, unit: 'g' },
-        { label: 'Stays in', value: field(vat, 'retained'), unit: '%' },
-        { label: 'Drained, planned', value: vat.expected, unit: 'g' },
-        { label: 'Drained', value: field(vat, 'afterInjection'), unit: 'g' },
+        { label: say.toInject, value: field(vat, 'injection'), unit: say.ofMeat },
+        { label: say.brineForAll, value: vat.inject, unit: 'g' },
+        { label: say.weighTo, value: vat.injectTo, unit: 'g' },
+        { label: say.staysIn, value: field(vat, 'retained'), unit: '%' },
+        { label: say.drainedPlanned, value: vat.expected, unit: 'g' },
+        { label: say.drained, value: field(vat, 'afterInjection'), unit: 'g' },
       ],
     ],
     table: {
-      columns: ['Piece', 'Before g', 'Weigh to g', 'Drained g', 'Needles counted', 'Initials'],
+      columns: [say.piece, say.beforeG, say.weighToG, say.drainedG, say.needlesCounted, say.initials],
       rows: [],
       blankRows: 3,
     },
-    place: 'Map of the needles: draw the piece, mark the grid, bones and seams.',
+    place: say.mapNeedlesDrawPieceMarkGrid,
   };
 }
 
 function waiting(vat: Vat): CardBlock {
   const turns = vat.turnOn ?? [];
   return {
-    title: 'In the brine: tick or sign each day it is turned',
+    title: say.brineTickSignEachDayTurned,
     rows: [
       [
-        { label: 'Into the brine', value: vat.startedOn, unit: 'date' },
-        { label: 'Days planned', value: field(vat, 'days'), unit: 'd' },
-        { label: 'Days, as guidance', value: vat.guidance },
-        { label: 'Out from', value: vat.readyFrom, unit: 'date' },
-        { label: 'Drained after', value: field(vat, 'afterBrine'), unit: 'g' },
-        { label: 'Pick-up', value: field(vat, 'pickUp'), unit: '%' },
+        { label: say.intoTheBrine, value: vat.startedOn, unit: say.date },
+        { label: say.daysPlanned, value: field(vat, 'days'), unit: 'd' },
+        { label: say.daysAsGuidance, value: vat.guidance },
+        { label: say.outFrom, value: vat.readyFrom, unit: say.date },
+        { label: say.drainedAfter, value: field(vat, 'afterBrine'), unit: 'g' },
+        { label: say.pickUp, value: field(vat, 'pickUp'), unit: '%' },
       ],
     ],
     ticks:
@@ -179,7 +180,7 @@ function waiting(vat: Vat): CardBlock {
         ? turns.slice(0, MOST_TURNS).map(monthDay)
         : Array.from({ length: BLANK_TURNS }, () => ''),
     lines: [
-      ...(turns.length > MOST_TURNS ? [`Daily to ${turns.at(-1)}: go on on a second card.`] : []),
+      ...(turns.length > MOST_TURNS ? [say.dailyToGoOnOnA(turns.at(-1))] : []),
       ...(vat.times && vat.times.length > 0 ? [`${vat.times.join('. ')}.`] : []),
     ],
   };
@@ -196,7 +197,7 @@ interface VatCardProps {
 /** Card that stands by one vat. */
 export function VatCard({ head = BLANK_HEAD, vat = {}, stops = [], paper, standing }: VatCardProps) {
   return (
-    <PrintCard title="Brine and injection" head={head} paper={paper} stops={stops} standing={standing}>
+    <PrintCard title={say.brineAndInjection} head={head} paper={paper} stops={stops} standing={standing}>
       <CardBlocks blocks={vatBlocks(head, vat)} />
     </PrintCard>
   );

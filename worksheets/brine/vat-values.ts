@@ -2,6 +2,7 @@ import type { Batch } from '@larderwright/calc/batch';
 import type { BrineSlice, BrineValues } from '@larderwright/calc/brine';
 import type { Verdict } from '@larderwright/calc/findings';
 import { type Entry, fixedText, type QuantityKind } from '@larderwright/calc/quantities';
+import * as say from '#words/brine/vat-values.ts';
 import { filled, percent, words } from '../batch-sheet/build/filled.ts';
 import { sheetVerdicts } from '../batch-sheet/build/verdicts.ts';
 import type { Filled, SheetVerdict } from '../batch-sheet/sheet-model.ts';
@@ -77,7 +78,7 @@ const FIELD_KINDS = {
 export type VatField = keyof typeof FIELD_KINDS;
 
 const typed = (kind: QuantityKind, entry: Entry) => filled(kind, entry, entry.unit);
-const ppmText = (ppm: number | null) => (ppm === null ? 'cannot tell' : `${fixedText(ppm, 1, 'up')} mg/kg`);
+const ppmText = (ppm: number | null) => (ppm === null ? say.cannotTell : `${fixedText(ppm, 1, 'up')} mg/kg`);
 
 /** Sets one vat in words and figures. */
 export function vatValues(
@@ -96,7 +97,7 @@ export function vatValues(
   return {
     product: slice.product && PRODUCT_NAMES[slice.product],
     finish: slice.finish && FINISH_NAMES[slice.finish],
-    traditional: slice.isTraditional ? 'yes' : 'no',
+    traditional: slice.isTraditional ? say.yes : say.no,
     method: slice.method && BRINE_METHODS[slice.method],
     counting: slice.federalMethod && FEDERAL_METHODS[slice.federalMethod],
     fields: Object.fromEntries(keys.map((key) => [key, typed(FIELD_KINDS[key], slice[key])])),
@@ -105,8 +106,8 @@ export function vatValues(
       slice.acceleratorForm === null
         ? null
         : slice.acceleratorForm === 'acid'
-          ? 'the acid'
-          : 'the sodium salt',
+          ? say.theAcid
+          : say.theSodiumSalt,
     pack: words(slice.pack.name),
     lot: words(slice.pack.lot),
     nitrite: typed('fraction', slice.pack.strength.nitrite),
@@ -125,17 +126,21 @@ export function vatValues(
     strength:
       strength === null || brineSaltFraction === null
         ? null
-        : `${percent(brineSaltFraction)} salt, ${fixedText(strength.salometer, 1)} ° salometer, ` +
-          `${fixedText(strength.baume, 1)} °Bé, specific gravity ${fixedText(strength['specific-gravity'], 4)}, ` +
-          `${fixedText(strength['g-per-litre-brine'], 1)} g to a litre of brine, ` +
-          `${fixedText(strength['g-per-kg-water'], 1)} g to a kg of water, ` +
-          `${fixedText(strength['lb-per-gallon-brine'], 3)} lb to a US gallon of brine, ` +
-          `${fixedText(strength['lb-per-gallon-water'], 3)} lb to one of water; at 60 °F (15.6 °C).`,
+        : say.saltSalometer(percent(brineSaltFraction), fixedText(strength.salometer, 1)) +
+          say.beSpecificGravity(fixedText(strength.baume, 1), fixedText(strength['specific-gravity'], 4)) +
+          say.gToALitreOfBrine(fixedText(strength['g-per-litre-brine'], 1)) +
+          say.gToAKgOfWater(fixedText(strength['g-per-kg-water'], 1)) +
+          say.lbToAUsGallonOf(fixedText(strength['lb-per-gallon-brine'], 3)) +
+          say.lbToOneOfWaterAt(fixedText(strength['lb-per-gallon-water'], 3)),
     nitriteLines: nitriteLines(values),
     saltLine:
       values.salt === null
         ? null
-        : `When even: ${percent(values.salt.saltOnMeatFraction)} salt on the meat, ${percent(values.salt.waterPhaseFraction)} on its water.${activityText(values)}`,
+        : say.whenEvenSaltMeatWater(
+            percent(values.salt.saltOnMeatFraction),
+            percent(values.salt.waterPhaseFraction),
+            activityText(values),
+          ),
     verdicts: sheetVerdicts(verdicts),
     inject: plannedGrams(values.injectG),
     injectTo: plannedGrams(values.targetMassG),
@@ -144,7 +149,7 @@ export function vatValues(
     guidance:
       time.guidanceDays === null || slice.method === 'inject' || slice.method === 'inject-cover'
         ? null
-        : `${time.guidanceDays.low} to ${time.guidanceDays.high}`,
+        : say.to(time.guidanceDays.low, time.guidanceDays.high),
     times: slice.method === 'inject' || slice.method === 'inject-cover' ? [] : timeLines(time),
     mixedOn: words(slice.mixedOn),
     startedOn: words(slice.startedOn),
@@ -158,20 +163,20 @@ export function vatValues(
 function activityText({ waterActivity }: BrineValues): string {
   return waterActivity === null
     ? ''
-    : ` Water activity, estimated: ${fixedText(waterActivity.low, 3)} to ${fixedText(waterActivity.high, 3, 'up')}.`;
+    : say.waterActivityEstimatedTo(fixedText(waterActivity.low, 3), fixedText(waterActivity.high, 3, 'up'));
 }
 
 function nitriteLines(values: BrineValues): string[] {
   const { immersion, pumpedPpm, nitritePpmAll } = values;
   const lines: string[] = [];
-  if (pumpedPpm !== null) lines.push(`Nitrite by the pump: ${ppmText(pumpedPpm)} of the meat.`);
+  if (pumpedPpm !== null) lines.push(say.nitriteByThePumpOfThe(ppmText(pumpedPpm)));
   if (immersion !== null) {
     const { pickUpPpm, equilibriumPpm, worstPpm } = immersion;
     lines.push(
-      `Nitrite by pick-up: ${ppmText(pickUpPpm)}; at equilibrium: ${ppmText(equilibriumPpm)}; ` +
-        `if all of it went in: ${ppmText(worstPpm)}. As sodium nitrite.`,
+      say.nitriteByPickUpAtEquilibrium(ppmText(pickUpPpm), ppmText(equilibriumPpm)) +
+        say.ifAllOfItWentIn(ppmText(worstPpm)),
     );
   }
-  if (nitritePpmAll !== null) lines.push(`On everything in the vat: ${ppmText(nitritePpmAll)}.`);
+  if (nitritePpmAll !== null) lines.push(say.onEverythingInTheVat(ppmText(nitritePpmAll)));
   return lines;
 }

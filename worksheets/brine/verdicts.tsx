@@ -1,3 +1,4 @@
+import * as say from '#words/brine/verdicts.ts';
 import { Computed } from '../parts/computed.tsx';
 import { FindingList } from '../parts/finding-list.tsx';
 import { VerdictLine } from '../parts/verdict-line.tsx';
@@ -16,7 +17,7 @@ export function Verdicts() {
         return (
           <>
             <div aria-live="polite">
-              {verdicts.length === 0 ? <p class="not-yet">CANNOT TELL: choose the way of the brine</p> : null}
+              {verdicts.length === 0 ? <p class="not-yet">{say.cannotTellChooseWayBrine}</p> : null}
               {verdicts.map((verdict, index) => (
                 <VerdictLine key={`${verdict.id}-${index}`} verdict={verdict} />
               ))}

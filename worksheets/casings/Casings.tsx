@@ -1,4 +1,5 @@
 import { newCasingsSlice } from '@larderwright/calc/casings';
+import * as say from '#words/casings/Casings.ts';
 import { later } from '../parts/later.tsx';
 import type { SiteLinks } from '../parts/links.ts';
 import { NotYet } from '../parts/not-yet.tsx';
@@ -24,24 +25,24 @@ export default function Casings({ links, standing }: { links: SiteLinks; standin
   return (
     <WorksheetFrame links={links}>
       <section aria-labelledby="casing">
-        <h2 id="casing">The casing and what goes in</h2>
+        <h2 id="casing">{say.theCasingAndWhatGoesIn}</h2>
         <CasingFields findings={findings} />
       </section>
       <section aria-labelledby="to-soak">
-        <h2 id="to-soak">To soak</h2>
+        <h2 id="to-soak">{say.toSoak}</h2>
         <Lengths meanwhile={<NotYet />} />
       </section>
       <section aria-labelledby="links">
-        <h2 id="links">Links</h2>
+        <h2 id="links">{say.links}</h2>
         <LinkFields findings={findings} />
         <LinkAnswers meanwhile={<NotYet />} />
       </section>
       <section aria-labelledby="on-the-scale">
-        <h2 id="on-the-scale">Ten on the scale</h2>
+        <h2 id="on-the-scale">{say.tenOnTheScale}</h2>
         <WeighedLinks findings={findings} />
         <Weighed meanwhile={<NotYet />} />
       </section>
-      <CardDesk about="A card for the filler: the soak list, the link wanted, and a tally of ten.">
+      <CardDesk about={say.cardFillerSoakListLinkWanted}>
         {(paper) => <LinkCard paper={paper} standing={standing} />}
       </CardDesk>
     </WorksheetFrame>

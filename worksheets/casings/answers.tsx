@@ -1,5 +1,6 @@
 import { casingOf } from '@larderwright/calc/casings';
 import { fixedText } from '@larderwright/calc/quantities';
+import * as say from '#words/casings/answers.ts';
 import { Answer } from '../parts/answer.tsx';
 import { Computed } from '../parts/computed.tsx';
 import { Needed } from '../parts/needed.tsx';
@@ -10,8 +11,6 @@ import { CASINGS_FIELD_NAMES } from '../words/casings-names.ts';
 import type { CasingsComputed } from './compute.ts';
 import { $casings } from './computed.ts';
 import { countText, linkText, metresText, piecesText, soakText, weighedText } from './figure-text.ts';
-
-const DERIVED = 'Derived: volume of a cylinder.';
 
 /** What is still missing for one figure. */
 function StillNeeded({ missing, figure }: { missing: CasingsComputed['missing']; figure: string }) {
@@ -37,14 +36,16 @@ export function Lengths() {
           <>
             <div class="answers">
               <Answer
-                label="Casing to soak"
+                label={say.casingToSoak}
                 value={soakText(values)}
-                missing="Cannot tell: see what is still needed below"
+                missing={say.cannotTellSeeWhatStillNeeded}
                 worked={
                   <p>
-                    {casingsWorkings.casing}
-                    {casing === null ? '' : ` Filled: ${metresText(casing.filledM)}.`} {DERIVED} The spare is
-                    common practice, no source.
+                    {say.spareCommonPracticeNoSource(
+                      casingsWorkings.casing,
+                      casing === null ? '' : say.filled(metresText(casing.filledM)),
+                      say.derived,
+                    )}
                   </p>
                 }
               >
@@ -52,27 +53,22 @@ export function Lengths() {
                 {prep === undefined ? null : <p>{prep}</p>}
               </Answer>
               <Answer
-                label="One metre holds"
+                label={say.oneMetreHolds}
                 value={perMetreG === null ? null : `${fixedText(perMetreG, 0)} g`}
-                missing="Cannot tell: the width, the density or how full is missing"
+                missing={say.cannotTellWidthDensityHowFull}
                 worked={
                   <p>
-                    {casingsWorkings.perMetre} {DERIVED}
+                    {casingsWorkings.perMetre} {say.derived}
                   </p>
                 }
               >
-                {metresPerKg === null ? null : <p>{fixedText(metresPerKg, 2, 'up')} m to a kilogram</p>}
+                {metresPerKg === null ? null : <p>{say.mToAKilogram(fixedText(metresPerKg, 2, 'up'))}</p>}
               </Answer>
               <Answer
-                label="Time to heat, against one of 30 mm"
-                value={comeUpTimes30 === null ? null : `about ${fixedText(comeUpTimes30, 1, 'up')} times`}
-                missing="Cannot tell: the width once stuffed is missing"
-                worked={
-                  <p>
-                    {casingsWorkings.comeUp} Derived: conduction into a long cylinder. The probe decides, not
-                    this.
-                  </p>
-                }
+                label={say.timeToHeatAgainstOneOf}
+                value={comeUpTimes30 === null ? null : say.aboutTimes(fixedText(comeUpTimes30, 1, 'up'))}
+                missing={say.cannotTellWidthOnceStuffed}
+                worked={<p>{say.derivedConductionIntoLong(casingsWorkings.comeUp)}</p>}
               />
             </div>
             <StillNeeded missing={missing} figure="casings.length" />
@@ -91,18 +87,18 @@ export function LinkAnswers() {
         <>
           <div class="answers">
             <Answer
-              label="Links"
+              label={say.links}
               value={countText(values)}
-              missing="Cannot tell: see what is still needed below"
-              worked={<p>{casingsWorkings.links} Derived.</p>}
+              missing={say.cannotTellSeeWhatStillNeeded}
+              worked={<p>{say.derived2(casingsWorkings.links)}</p>}
             >
-              {values.links === null ? null : <p>{gramsText(values.links.leftoverG)} left over</p>}
+              {values.links === null ? null : <p>{say.leftOver(gramsText(values.links.leftoverG))}</p>}
             </Answer>
             <Answer
-              label="Each link"
+              label={say.eachLink}
               value={linkText(values)}
-              missing="Cannot tell: the link, the batch or the casing is missing"
-              worked={<p>Length: weight of a link divided by the weight of a metre. {DERIVED}</p>}
+              missing={say.cannotTellLinkBatchCasing}
+              worked={<p>{say.lengthWeightLinkDividedWeight(say.derived)}</p>}
             >
               <p>{TWIST_PLAN}</p>
             </Answer>
@@ -121,10 +117,10 @@ export function Weighed() {
       {({ values }) => (
         <div class="answers">
           <Answer
-            label="Links as weighed"
+            label={say.linksAsWeighed}
             value={weighedText(values)}
-            missing="Cannot tell: weigh some"
-            worked={<p>Sum of the weights divided by their number, against the link wanted. Derived.</p>}
+            missing={say.cannotTellWeighSome}
+            worked={<p>{say.sumWeightsDividedNumberAgainst}</p>}
           />
         </div>
       )}

@@ -1,16 +1,17 @@
+import * as say from '#words/casings/blank-blocks.ts';
 import type { CardBlock, CardBox } from '../parts/card-blocks.tsx';
 
 /** What is soaked, when and in what. */
 export function soakPlan(boxes: readonly CardBox[]): CardBlock {
   return {
-    title: 'Soak list',
+    title: say.soakList,
     rows: [
       boxes,
       [
-        { label: 'Into the water at', unit: 'clock' },
-        { label: 'Water', unit: '°C' },
-        { label: 'Flushed at', unit: 'clock' },
-        { label: 'By' },
+        { label: say.intoTheWaterAt, unit: say.clock },
+        { label: say.water, unit: '°C' },
+        { label: say.flushedAt, unit: say.clock },
+        { label: say.by },
       ],
     ],
   };
@@ -19,47 +20,47 @@ export function soakPlan(boxes: readonly CardBox[]): CardBlock {
 /** Casings and links to write on by hand. */
 export const BLANK_CASINGS: readonly CardBlock[] = [
   {
-    title: 'What is filled, into what',
+    title: say.whatIsFilledIntoWhat,
     rows: [
       [
-        { label: 'Product', wide: true },
-        { label: 'Kitchen', wide: true },
-        { label: 'To fill', unit: 'kg' },
+        { label: say.product, wide: true },
+        { label: say.kitchen, wide: true },
+        { label: say.toFill, unit: 'kg' },
       ],
       [
-        { label: 'Casing', wide: true },
-        { label: 'Width once stuffed', unit: 'mm' },
-        { label: 'Density', unit: 'g/mL' },
-        { label: 'How full', unit: '%' },
-        { label: 'Spare', unit: '%' },
+        { label: say.casing, wide: true },
+        { label: say.widthOnceStuffed, unit: 'mm' },
+        { label: say.density, unit: 'g/mL' },
+        { label: say.howFull, unit: '%' },
+        { label: say.spare, unit: '%' },
       ],
       [
-        { label: 'Lot of the casing' },
-        { label: 'One metre holds', unit: 'g' },
-        { label: 'One strand', unit: 'm' },
-        { label: 'One bundle', unit: 'm' },
+        { label: say.lotOfTheCasing },
+        { label: say.oneMetreHolds, unit: 'g' },
+        { label: say.oneStrand, unit: 'm' },
+        { label: say.oneBundle, unit: 'm' },
       ],
     ],
   },
   soakPlan([
-    { label: 'Filled', unit: 'm' },
-    { label: 'To soak, spare in it', unit: 'm' },
-    { label: 'That is', unit: 'strands', wide: true },
+    { label: say.filled, unit: 'm' },
+    { label: say.toSoakSpareInIt, unit: 'm' },
+    { label: say.thatIs, unit: say.strands, wide: true },
   ]),
   {
-    title: 'Links',
+    title: say.links,
     rows: [
       [
-        { label: 'Weight of one', unit: 'g' },
-        { label: 'Length of one', unit: 'mm' },
-        { label: 'How many' },
-        { label: 'Left over', unit: 'g' },
+        { label: say.weightOfOne, unit: 'g' },
+        { label: say.lengthOfOne, unit: 'mm' },
+        { label: say.howMany },
+        { label: say.leftOver, unit: 'g' },
       ],
     ],
   },
   {
-    title: 'Links as weighed',
-    rows: [[{ label: 'On average', unit: 'g', wide: true }, { label: 'Scale' }, { label: 'Weighed by' }]],
+    title: say.linksAsWeighed,
+    rows: [[{ label: say.onAverage, unit: 'g', wide: true }, { label: say.scale }, { label: say.weighedBy }]],
     table: { columns: ['1, 6 …', '2, 7 …', '3, 8 …', '4, 9 …', '5, 10 …'], rows: [], blankRows: 2 },
   },
 ];

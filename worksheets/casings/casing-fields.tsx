@@ -1,6 +1,7 @@
 import { CASINGS } from '@larderwright/calc/casings';
 import type { Finding } from '@larderwright/calc/findings';
 import { type QuantityKind, type Range, rangeIn, type Unit } from '@larderwright/calc/quantities';
+import * as say from '#words/casings/casing-fields.ts';
 import { ChoiceField } from '../parts/choice-field.tsx';
 import { at } from '../parts/finding-list.tsx';
 import { NumberField } from '../parts/number-field.tsx';
@@ -36,61 +37,67 @@ export function CasingFields({ findings }: FieldsProps) {
   return (
     <div class="fields">
       <ChoiceField
-        label="Casing"
+        label={say.casing}
         value={typeof casingId === 'string' ? casingId : ''}
-        empty="One of the kitchen’s own"
+        empty={say.oneOfTheKitchensOwn}
         choices={CASINGS.map(({ id, name }) => ({ value: id, label: name }))}
         onChoose={(value) => editAt('casings.casingId', value === '' ? null : value)}
         findings={at(findings, 'casings.casingId')}
       />
       <One
         of="batch"
-        label="To fill"
+        label={say.toFill}
         kind="mass"
         units={MASSES}
-        hint="Blank: everything in the formula."
+        hint={say.blankEverythingInTheFormula}
         findings={findings}
       />
       <One
         of="stuffedDiameter"
-        label="Width once stuffed"
+        label={say.widthOnceStuffed}
         kind="length"
         units={LENGTHS}
         range={rangeIn('mm', 5, 200)}
-        hint="Measure one that is filled. Blank: usual for the casing."
+        hint={say.measureOneFilledBlankUsual}
         findings={findings}
       />
       <One
         of="density"
-        label="Density of the filling"
+        label={say.densityOfTheFilling}
         kind="density"
-        hint="Lean mixes near 1.05, fat ones near 1.0."
+        hint={say.leanMixesNear105Fat}
         findings={findings}
       />
       <One
         of="fullness"
-        label="How full"
+        label={say.howFull}
         kind="fraction"
-        hint="Of a firm fill. Links to be twisted take less than logs."
+        hint={say.firmFillLinksTwistedTakeLess}
         findings={findings}
       />
-      <One of="spare" label="Spare casing" kind="fraction" hint="Breaks, tails, ties." findings={findings} />
+      <One
+        of="spare"
+        label={say.spareCasing}
+        kind="fraction"
+        hint={say.breaksTailsTies}
+        findings={findings}
+      />
       <One
         of="strandLength"
-        label="One strand"
+        label={say.oneStrand}
         kind="length"
         units={['m', 'cm']}
         range={rangeIn('m', 0, 200)}
-        hint="Blank: strands are not counted."
+        hint={say.blankStrandsAreNotCounted}
         findings={findings}
       />
       <One
         of="hankLength"
-        label="One bundle"
+        label={say.oneBundle}
         kind="length"
         units={['m']}
         range={rangeIn('m', 0, 1000)}
-        hint="By the supplier. Blank: bundles are not counted."
+        hint={say.supplierBlankBundlesNotCounted}
         findings={findings}
       />
     </div>
@@ -103,7 +110,7 @@ export function LinkFields({ findings }: FieldsProps) {
   return (
     <div class="fields">
       <ChoiceField
-        label="A link is told"
+        label={say.aLinkIsTold}
         value={String(linkBy ?? '')}
         choices={choicesOf(LINK_BY_NAMES)}
         onChoose={(value) => editAt('casings.linkBy', value)}
@@ -111,14 +118,14 @@ export function LinkFields({ findings }: FieldsProps) {
       {linkBy === 'length' ? (
         <One
           of="linkLength"
-          label="Length of a link"
+          label={say.lengthOfALink}
           kind="length"
           units={LENGTHS}
           range={rangeIn('mm', 0, 2000)}
           findings={findings}
         />
       ) : (
-        <One of="linkMass" label="Weight of a link" kind="mass" units={['g', 'oz']} findings={findings} />
+        <One of="linkMass" label={say.weightOfALink} kind="mass" units={['g', 'oz']} findings={findings} />
       )}
     </div>
   );

@@ -1,5 +1,6 @@
 import type { CasingsValues } from '@larderwright/calc/casings';
 import { fixedText } from '@larderwright/calc/quantities';
+import * as say from '#words/casings/figure-text.ts';
 import { gramsText, percentText } from '../parts/number-text.ts';
 
 /** Metres to the decimetre: what is to be soaked is never cut short. */
@@ -13,10 +14,10 @@ export function soakText({ casing }: CasingsValues): string | null {
 /** Whole strands and bundles, where their lengths are told. */
 export function piecesText({ strands, hanks }: CasingsValues): string | null {
   const parts = [
-    ...(strands === null ? [] : [`${strands} ${strands === 1 ? 'strand' : 'strands'}`]),
-    ...(hanks === null ? [] : [`${hanks} ${hanks === 1 ? 'bundle' : 'bundles'}`]),
+    ...(strands === null ? [] : [say.strands(strands)]),
+    ...(hanks === null ? [] : [say.bundles(hanks)]),
   ];
-  return parts.length === 0 ? null : parts.join(', or ');
+  return parts.length === 0 ? null : parts.join(say.or);
 }
 
 /** What one link weighs and measures. */
@@ -26,7 +27,7 @@ export function linkText({ links }: CasingsValues): string | null {
 
 /** Whole links of the batch. */
 export function countText({ links }: CasingsValues): string | null {
-  return links && `${links.count} ${links.count === 1 ? 'link' : 'links'}`;
+  return links && say.links(links.count);
 }
 
 /** Links as weighed, against their target. */
@@ -35,6 +36,6 @@ export function weighedText({ actual, actualOffFraction }: CasingsValues): strin
   const off =
     actualOffFraction === null
       ? ''
-      : `, ${percentText(Math.abs(actualOffFraction), 1)} ${actualOffFraction < 0 ? 'short' : 'over'}`;
-  return `${gramsText(actual.mean)} on average of ${actual.count}${off}`;
+      : `, ${percentText(Math.abs(actualOffFraction), 1)} ${actualOffFraction < 0 ? say.short : say.over}`;
+  return say.onAverageOf(gramsText(actual.mean), actual.count, off);
 }

@@ -1,6 +1,7 @@
 import type { Batch } from '@larderwright/calc/batch';
 import { type CasingsSlice, type CasingsValues, casingOf } from '@larderwright/calc/casings';
 import { type Entry, fixedText, type QuantityKind } from '@larderwright/calc/quantities';
+import * as say from '#words/casings/link-blocks.ts';
 import { filled, words, worked } from '../batch-sheet/build/filled.ts';
 import type { Filled } from '../batch-sheet/sheet-model.ts';
 import type { CardBlock, CardTable } from '../parts/card-blocks.tsx';
@@ -23,72 +24,72 @@ export function linkBlocks(batch: Batch, slice: CasingsSlice, values: CasingsVal
     row && slice.stuffedDiameter.text.trim() === '' ? { text: `${row.usualMm} mm`, flag: 'D' } : null;
   return [
     {
-      title: 'What is filled, into what',
+      title: say.whatIsFilledIntoWhat,
       rows: [
         [
-          { label: 'Product', value: words(batch.product.name), wide: true },
-          { label: 'Kitchen', value: words(batch.product.kitchen), wide: true },
-          { label: 'To fill', value: typed('mass', slice.batch) ?? worked(values.batchG, true), unit: 'kg' },
+          { label: say.product, value: words(batch.product.name), wide: true },
+          { label: say.kitchen, value: words(batch.product.kitchen), wide: true },
+          { label: say.toFill, value: typed('mass', slice.batch) ?? worked(values.batchG, true), unit: 'kg' },
         ],
         [
-          { label: 'Casing', value: row?.name ?? null, wide: true },
-          { label: 'Width once stuffed', value: typed('length', slice.stuffedDiameter) ?? usual, unit: 'mm' },
-          { label: 'Density', value: typed('density', slice.density), unit: 'g/mL' },
-          { label: 'How full', value: typed('fraction', slice.fullness), unit: '%' },
-          { label: 'Spare', value: typed('fraction', slice.spare), unit: '%' },
+          { label: say.casing, value: row?.name ?? null, wide: true },
+          { label: say.widthOnceStuffed, value: typed('length', slice.stuffedDiameter) ?? usual, unit: 'mm' },
+          { label: say.density, value: typed('density', slice.density), unit: 'g/mL' },
+          { label: say.howFull, value: typed('fraction', slice.fullness), unit: '%' },
+          { label: say.spare, value: typed('fraction', slice.spare), unit: '%' },
         ],
         [
-          { label: 'Lot of the casing' },
+          { label: say.lotOfTheCasing },
           {
-            label: 'One metre holds',
+            label: say.oneMetreHolds,
             value: perMetreG === null ? null : made(`${fixedText(perMetreG, 0)} g`),
             unit: 'g',
           },
-          { label: 'One strand', value: typed('length', slice.strandLength), unit: 'm' },
-          { label: 'One bundle', value: typed('length', slice.hankLength), unit: 'm' },
+          { label: say.oneStrand, value: typed('length', slice.strandLength), unit: 'm' },
+          { label: say.oneBundle, value: typed('length', slice.hankLength), unit: 'm' },
         ],
       ],
     },
     {
       ...soakPlan([
-        { label: 'Filled', value: casing && made(metresText(casing.filledM)), unit: 'm' },
-        { label: 'To soak, spare in it', value: made(soakText(values)), unit: 'm' },
-        { label: 'That is', value: made(piecesText(values)), wide: true },
+        { label: say.filled, value: casing && made(metresText(casing.filledM)), unit: 'm' },
+        { label: say.toSoakSpareInIt, value: made(soakText(values)), unit: 'm' },
+        { label: say.thatIs, value: made(piecesText(values)), wide: true },
       ]),
       lines: row ? [`${casingPrep[row.id] ?? ''}${soakLine(row)}`] : [],
     },
     {
-      title: 'Links',
+      title: say.links,
       rows: [
         [
-          { label: 'Told', value: LINK_BY_NAMES[slice.linkBy] },
+          { label: say.told, value: LINK_BY_NAMES[slice.linkBy] },
           {
-            label: 'Weight of one',
+            label: say.weightOfOne,
             value:
               slice.linkBy === 'mass' ? typed('mass', slice.linkMass) : worked(links?.linkG ?? null, true),
             unit: 'g',
           },
           {
-            label: 'Length of one',
+            label: say.lengthOfOne,
             value:
               slice.linkBy === 'length'
                 ? typed('length', slice.linkLength)
                 : links && made(`${fixedText(links.linkMm, 0)} mm`),
             unit: 'mm',
           },
-          { label: 'How many', value: made(countText(values)) },
-          { label: 'Left over', value: worked(links?.leftoverG ?? null, true), unit: 'g' },
+          { label: say.howMany, value: made(countText(values)) },
+          { label: say.leftOver, value: worked(links?.leftoverG ?? null, true), unit: 'g' },
         ],
       ],
       lines: [TWIST_PLAN],
     },
     {
-      title: 'Links as weighed',
+      title: say.linksAsWeighed,
       rows: [
         [
-          { label: 'On average', value: made(weighedText(values)), wide: true },
-          { label: 'Scale' },
-          { label: 'Weighed by' },
+          { label: say.onAverage, value: made(weighedText(values)), wide: true },
+          { label: say.scale },
+          { label: say.weighedBy },
         ],
       ],
       table: tally(slice.actualLinks),
@@ -99,10 +100,10 @@ export function linkBlocks(batch: Batch, slice: CasingsSlice, values: CasingsVal
 function soakLine({ soakMin, soakC }: NonNullable<ReturnType<typeof casingOf>>): string {
   if (soakMin === null) return '';
   const [min, max] = soakMin;
-  const time = min === max ? `${max} minutes` : `${min} to ${max} minutes`;
-  if (soakC === null) return ` Soak ${time}.`;
+  const time = min === max ? say.minutes(max) : say.toMinutes(min, max);
+  if (soakC === null) return say.soak(time);
   const [low, high] = soakC;
-  return ` Soak ${time} at ${low === high ? `${high}` : `${low} to ${high}`} °C.`;
+  return say.soakAtC(time, low === high ? `${high}` : say.to(low, high));
 }
 
 /** Five to a row, each with its number. */

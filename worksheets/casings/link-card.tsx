@@ -1,3 +1,4 @@
+import * as say from '#words/casings/link-card.ts';
 import type { Paper } from '../batch-sheet/sheet-page.tsx';
 import { CardBlocks } from '../parts/card-blocks.tsx';
 import { BLANK_HEAD } from '../parts/card-head.ts';
@@ -15,12 +16,12 @@ export function LinkCard({ paper, standing }: { paper: Paper; standing: string }
     computed.state === 'ready' ? computed.value : { head: BLANK_HEAD, blocks: BLANK_CASINGS, stops: [] };
   return (
     <PrintCard
-      title="Casings and links"
+      title={say.casingsAndLinks}
       head={head}
       paper={paper}
       stops={stops}
       standing={standing}
-      noRules="Sizes and spare: common practice, no source; no rule set"
+      noRules={say.sizesSpareCommonPracticeNo}
     >
       <CardBlocks blocks={blocks} />
     </PrintCard>

@@ -1,5 +1,6 @@
 import type { Finding } from '@larderwright/calc/findings';
 import { blankEntry, type Entry, rangeIn } from '@larderwright/calc/quantities';
+import * as say from '#words/casings/weighed-links.ts';
 import { at, FindingList } from '../parts/finding-list.tsx';
 import { NumberBox } from '../parts/number-box.tsx';
 import { editAt } from '../state/store.ts';
@@ -16,11 +17,11 @@ export function WeighedLinks({ findings }: { findings: readonly Finding[] }) {
   return (
     <>
       <fieldset class="fills">
-        <legend>As weighed</legend>
+        <legend>{say.asWeighed}</legend>
         {Array.from({ length: Math.max(BOXES, actual.length) }, (_, index) => (
           <NumberBox
             key={`link-${index + 1}`}
-            label={`Link ${index + 1}`}
+            label={say.link(index + 1)}
             kind="mass"
             range={rangeIn('kg', 0, 10)}
             entry={actual[index] ?? blankEntry('g')}

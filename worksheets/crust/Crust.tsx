@@ -1,4 +1,5 @@
 import { newCrustSlice } from '@larderwright/calc/mould';
+import * as say from '#words/crust/Crust.ts';
 import { later } from '../parts/later.tsx';
 import type { SiteLinks } from '../parts/links.ts';
 import { NotYet } from '../parts/not-yet.tsx';
@@ -24,27 +25,27 @@ export default function Crust({ links, standing }: { links: SiteLinks; standing:
   return (
     <WorksheetFrame links={links}>
       <section aria-labelledby="the-mould">
-        <h2 id="the-mould">The mould</h2>
+        <h2 id="the-mould">{say.theMould}</h2>
         <WhichMould findings={findings} />
       </section>
       <section aria-labelledby="pastry">
-        <h2 id="pastry">Pastry</h2>
+        <h2 id="pastry">{say.pastry}</h2>
         <PastryFields findings={findings} />
       </section>
       <section aria-labelledby="to-cut">
-        <h2 id="to-cut">To cut</h2>
+        <h2 id="to-cut">{say.toCut}</h2>
         <Sheets meanwhile={<NotYet />} />
       </section>
       <section aria-labelledby="paste">
-        <h2 id="paste">The paste</h2>
+        <h2 id="paste">{say.thePaste}</h2>
         <PasteTable meanwhile={<NotYet />} />
       </section>
       <section aria-labelledby="lining">
-        <h2 id="lining">Slices or caul inside</h2>
+        <h2 id="lining">{say.slicesOrCaulInside}</h2>
         <LiningFields findings={findings} />
         <LiningAnswers meanwhile={<NotYet />} />
       </section>
-      <CardDesk about="A card for the pastry bench: sheets, paste, chimneys, lining, and a place to draw.">
+      <CardDesk about={say.cardPastryBenchSheetsPaste}>
         {(paper) => <CrustCard paper={paper} standing={standing} />}
       </CardDesk>
     </WorksheetFrame>

@@ -1,4 +1,5 @@
 import { CHIMNEY_MM, type PasteWeights } from '@larderwright/calc/mould';
+import * as say from '#words/crust/answers.ts';
 import { Answer } from '../parts/answer.tsx';
 import { Computed } from '../parts/computed.tsx';
 import { FigureTable } from '../parts/figure-table.tsx';
@@ -9,9 +10,6 @@ import { crustFigureNames, crustWorkings } from '../words/crust.ts';
 import { crustFieldName, PASTE_PART_NAMES } from '../words/crust-names.ts';
 import { $crust } from './computed.ts';
 import { caulText, chimneysText, partText, placesText, sheetText } from './figure-text.ts';
-
-const HABIT = 'Common practice, no source.';
-const NO_SHEET = 'Cannot tell: the mould, a measure or the overlap is missing';
 
 /** Sheets to cut and what the pastry weighs. */
 export function Sheets() {
@@ -24,79 +22,80 @@ export function Sheets() {
           <>
             <div class="answers">
               <Answer
-                label={sheets?.wall ? 'Base' : 'Base and walls, in one'}
+                label={sheets?.wall ? say.base : say.baseAndWallsInOne}
                 value={sheets && sheetText(sheets.base)}
-                missing={NO_SHEET}
+                missing={say.noSheet}
                 worked={
                   <p>
-                    {sheets?.wall ? 'The plan of the mould.' : crustWorkings.base} {HABIT}
+                    {sheets?.wall ? say.thePlanOfTheMould : crustWorkings.base} {say.habit}
                   </p>
                 }
               />
               {sheets?.wall ? (
                 <Answer
-                  label="Strip for the wall"
+                  label={say.stripForTheWall}
                   value={sheetText(sheets.wall)}
-                  worked={
-                    <p>
-                      Way round and one overlap, by depth and two overlaps. Way round an oval: Ramanujan’s
-                      first formula of 1914, from memory. {HABIT}
-                    </p>
-                  }
+                  worked={<p>{say.wayRoundOneOverlapDepthTwo(say.habit)}</p>}
                 />
               ) : null}
               <Answer
-                label="Lid"
+                label={say.lid}
                 value={sheets && sheetText(sheets.lid)}
-                missing={NO_SHEET}
+                missing={say.noSheet}
                 worked={
                   <p>
-                    {crustWorkings.lid} {HABIT}
+                    {crustWorkings.lid} {say.habit}
                   </p>
                 }
               />
               <Answer
-                label="Pastry for one"
+                label={say.pastryForOne}
                 value={pastry && gramsText(pastry.withSpareG)}
-                missing="Cannot tell: see what is still needed below"
+                missing={say.cannotTellSeeWhatStillNeeded}
                 worked={
                   <p>
-                    {crustWorkings.mass}
-                    {pastry ? ` Sheets alone: ${gramsText(pastry.sheetsG)}.` : ''} Derived; density and spare
-                    are common practice, no source.
+                    {say.derivedDensitySpareCommon(
+                      crustWorkings.mass,
+                      pastry ? say.sheetsAlone(gramsText(pastry.sheetsG)) : '',
+                    )}
                   </p>
                 }
               />
               <Answer
-                label="Pastry for all"
+                label={say.pastryForAll}
                 value={pastryTotalG === null ? null : gramsText(pastryTotalG)}
-                missing="Cannot tell: the pastry of one or how many is missing"
-                worked={<p>Pastry for one × how many. Derived.</p>}
+                missing={say.cannotTellPastryOneHowMany}
+                worked={<p>{say.pastryForOneHowManyDerived}</p>}
               />
               <Answer
-                label="Chimneys"
+                label={say.chimneys}
                 value={chimneysText(values)}
-                missing="Cannot tell: the length of the mould is missing"
+                missing={say.cannotTellLengthMouldMissing}
                 worked={
                   <p>
-                    {crustWorkings.chimneys} {HABIT}
+                    {crustWorkings.chimneys} {say.habit}
                   </p>
                 }
               >
                 {places === null ? null : (
                   <p>
-                    {places}. Holes of {CHIMNEY_MM.holeMin} to {CHIMNEY_MM.holeMax} mm, funnels{' '}
-                    {CHIMNEY_MM.funnelMin} to {CHIMNEY_MM.funnelMax} mm tall.
+                    {say.holesOfToMmFunnelsTo(
+                      places,
+                      CHIMNEY_MM.holeMin,
+                      CHIMNEY_MM.holeMax,
+                      CHIMNEY_MM.funnelMin,
+                      CHIMNEY_MM.funnelMax,
+                    )}
                   </p>
                 )}
               </Answer>
               <Answer
-                label="Room inside one crust"
+                label={say.roomInsideOneCrust}
                 value={cavityMl === null ? null : litresText(cavityMl)}
-                missing="Cannot tell: a measure or the thickness is missing, or no room is left"
-                worked={<p>{crustWorkings.cavity} Derived. A little too large where the lid is thicker.</p>}
+                missing={say.cannotTellMeasureThickness}
+                worked={<p>{say.derivedLittleTooLargeWhereLid(crustWorkings.cavity)}</p>}
               >
-                {cavityTotalMl === null ? null : <p>{litresText(cavityTotalMl)} in all of them</p>}
+                {cavityTotalMl === null ? null : <p>{say.inAllOfThem(litresText(cavityTotalMl))}</p>}
               </Answer>
             </div>
             <Needed missing={missing} figures={crustFigureNames} nameOf={crustFieldName} />
@@ -115,20 +114,18 @@ export function PasteTable() {
         paste === null ? (
           <div class="answers">
             <Answer
-              label="Salt in the pastry"
+              label={say.saltInThePastry}
               value={saltG === null ? null : gramsText(saltG)}
               missing={
-                slice.pasteId === null
-                  ? 'Cannot tell: the pastry or the salt of your own paste is missing'
-                  : 'Cannot tell: the pastry for all is missing'
+                slice.pasteId === null ? say.cannotTellPastrySaltOwnPaste : say.cannotTellPastryAllMissing
               }
-              worked={<p>Pastry for all × its salt. Derived.</p>}
+              worked={<p>{say.pastryForAllItsSaltDerived}</p>}
             />
           </div>
         ) : (
           <FigureTable
-            caption="Paste for all, by parts to 100 of flour; the middle of each part (common practice, no source)"
-            columns={['What', 'Weigh', 'To 100 of flour']}
+            caption={say.pasteAllParts100FlourMiddle}
+            columns={[say.what, say.weigh, say.to100OfFlour]}
             rows={(Object.keys(PASTE_PART_NAMES) as (keyof PasteWeights)[])
               .filter((part) => paste[part] > 0)
               .map((part) => ({
@@ -153,25 +150,25 @@ export function LiningAnswers() {
         return (
           <div class="answers">
             <Answer
-              label="Slices for each mould"
+              label={say.slicesForEachMould}
               value={lining?.slices == null ? null : `${lining.slices}`}
-              missing="Cannot tell: the mould or the width of a slice is missing"
-              worked={<p>{crustWorkings.slices} Derived.</p>}
+              missing={say.cannotTellMouldWidthSlice}
+              worked={<p>{say.derived(crustWorkings.slices)}</p>}
             >
               {sliced === null ? null : (
                 <p>
                   {gramsText(sliced.massG)};{' '}
-                  {sliced.saltG === null ? 'their salt is unknown' : `${gramsText(sliced.saltG)} of salt`}
+                  {sliced.saltG === null ? say.theirSaltIsUnknown : say.ofSalt(gramsText(sliced.saltG))}
                 </p>
               )}
             </Answer>
             <Answer
-              label="Or caul for each mould"
+              label={say.orCaulForEachMould}
               value={caulText(values)}
-              missing="Cannot tell: a measure of the mould is missing"
+              missing={say.cannotTellMeasureMouldMissing}
               worked={
                 <p>
-                  {crustWorkings.caul} {HABIT}
+                  {crustWorkings.caul} {say.habit}
                 </p>
               }
             />

@@ -1,56 +1,57 @@
+import * as say from '#words/crust/blank-blocks.ts';
 import type { CardBlock } from '../parts/card-blocks.tsx';
 
 /** A crust to write on by hand, and to draw. */
 export const BLANK_CRUST: readonly CardBlock[] = [
   {
-    title: 'Pie and pastry',
+    title: say.pieAndPastry,
     rows: [
       [
-        { label: 'Product', wide: true },
-        { label: 'Kitchen', wide: true },
-        { label: 'Mould', wide: true },
-        { label: 'How many' },
+        { label: say.product, wide: true },
+        { label: say.kitchen, wide: true },
+        { label: say.mould, wide: true },
+        { label: say.howMany },
       ],
       [
-        { label: 'Length, bare', unit: 'mm' },
-        { label: 'Width, bare', unit: 'mm' },
-        { label: 'Depth, bare', unit: 'mm' },
-        { label: 'Base and walls', unit: 'mm' },
-        { label: 'Lid', unit: 'mm' },
-        { label: 'Overlap', unit: 'mm' },
+        { label: say.lengthBare, unit: 'mm' },
+        { label: say.widthBare, unit: 'mm' },
+        { label: say.depthBare, unit: 'mm' },
+        { label: say.baseAndWalls, unit: 'mm' },
+        { label: say.lid, unit: 'mm' },
+        { label: say.overlap, unit: 'mm' },
       ],
     ],
   },
   {
-    title: 'Cut for each pie',
+    title: say.cutForEachPie,
     rows: [
       [
-        { label: 'Base and walls', unit: 'mm', wide: true },
-        { label: 'Lid', unit: 'mm', wide: true },
-        { label: 'Pastry for all', unit: 'g' },
+        { label: say.baseAndWalls, unit: 'mm', wide: true },
+        { label: say.lid, unit: 'mm', wide: true },
+        { label: say.pastryForAll, unit: 'g' },
       ],
-      [{ label: 'Chimneys' }, { label: 'Where', wide: true }],
+      [{ label: say.chimneys }, { label: say.where, wide: true }],
     ],
-    place: 'Draw the sheet with its corners cut out, and the lid with its chimneys.',
+    place: say.drawSheetCornersCutOutLid,
   },
   {
-    title: 'Paste',
+    title: say.paste,
     table: {
-      columns: ['Flour g', 'Fat g', 'Egg g', 'Water g', 'Salt g', 'Vinegar g'],
+      columns: [say.flourG, say.fatG, say.eggG, say.waterG, say.saltG, say.vinegarG],
       rows: [],
       blankRows: 2,
     },
   },
   {
-    title: 'Lining inside',
+    title: say.liningInside,
     rows: [
       [
-        { label: 'Slice width', unit: 'mm' },
-        { label: 'Overlap', unit: 'mm' },
-        { label: 'One slice', unit: 'g' },
-        { label: 'Salt in it', unit: '%' },
-        { label: 'Slices for each' },
-        { label: 'Caul for each', unit: 'g' },
+        { label: say.sliceWidth, unit: 'mm' },
+        { label: say.overlap, unit: 'mm' },
+        { label: say.oneSlice, unit: 'g' },
+        { label: say.saltInIt, unit: '%' },
+        { label: say.slicesForEach },
+        { label: say.caulForEach, unit: 'g' },
       ],
     ],
   },

@@ -8,6 +8,7 @@ import {
   type PasteWeights,
 } from '@larderwright/calc/mould';
 import { type Entry, fixedText, type QuantityKind } from '@larderwright/calc/quantities';
+import * as say from '#words/crust/crust-blocks.ts';
 import { filled, words, worked } from '../batch-sheet/build/filled.ts';
 import type { Filled } from '../batch-sheet/sheet-model.ts';
 import type { CardBlock, CardBox } from '../parts/card-blocks.tsx';
@@ -27,21 +28,21 @@ export function crustBlocks(
 ): readonly CardBlock[] {
   return [
     {
-      title: 'Pie and pastry',
+      title: say.pieAndPastry,
       rows: [
         [
-          { label: 'Product', value: words(batch.product.name), wide: true },
-          { label: 'Kitchen', value: words(batch.product.kitchen), wide: true },
-          { label: 'Mould', value: mould && (words(mould.name) ?? SHAPE_NAMES[mould.shape]), wide: true },
-          { label: 'How many', value: mould && typed('count', mould.count) },
+          { label: say.product, value: words(batch.product.name), wide: true },
+          { label: say.kitchen, value: words(batch.product.kitchen), wide: true },
+          { label: say.mould, value: mould && (words(mould.name) ?? SHAPE_NAMES[mould.shape]), wide: true },
+          { label: say.howMany, value: mould && typed('count', mould.count) },
         ],
         measureBoxes(mould),
         [
-          { label: 'Base and walls', value: typed('length', slice.thickness), unit: 'mm' },
-          { label: 'Lid', value: typed('length', slice.lidThickness), unit: 'mm' },
-          { label: 'Overlap', value: typed('length', slice.overlap), unit: 'mm' },
-          { label: 'Density', value: typed('density', slice.density), unit: 'g/mL' },
-          { label: 'Spare', value: typed('fraction', slice.spare), unit: '%' },
+          { label: say.baseAndWalls, value: typed('length', slice.thickness), unit: 'mm' },
+          { label: say.lid, value: typed('length', slice.lidThickness), unit: 'mm' },
+          { label: say.overlap, value: typed('length', slice.overlap), unit: 'mm' },
+          { label: say.density, value: typed('density', slice.density), unit: 'g/mL' },
+          { label: say.spare, value: typed('fraction', slice.spare), unit: '%' },
         ],
       ],
     },
@@ -55,55 +56,55 @@ function measureBoxes(mould: MouldItem | null): readonly CardBox[] {
   const shown = Object.entries(DIMENSION_NAMES) as [MouldDimension, string][];
   const boxes = shown.flatMap(([name, label]): CardBox[] => {
     const value = mould && typed('length', mould.dimensions[name]);
-    return value ? [{ label: `${label}, bare`, value }] : [];
+    return value ? [{ label: say.bare(label), value }] : [];
   });
   if (boxes.length > 0) return boxes;
-  return ['Length', 'Width', 'Depth'].map((label) => ({ label: `${label}, bare`, unit: 'mm' }));
+  return ['Length', 'Width', 'Depth'].map((label) => ({ label: say.bare(label), unit: 'mm' }));
 }
 
 function cutBlock(values: CrustValues): CardBlock {
   const { sheets, pastry, pastryTotalG, cavityMl } = values;
   return {
-    title: 'Cut for each pie',
+    title: say.cutForEachPie,
     rows: [
       [
         {
-          label: sheets?.wall ? 'Base' : 'Base and walls, corners cut out',
+          label: sheets?.wall ? say.base : say.baseAndWallsCornersCutOut,
           value: made(sheets && sheetText(sheets.base)),
           unit: 'mm',
           wide: true,
         },
-        ...(sheets?.wall ? [{ label: 'Wall strip', value: made(sheetText(sheets.wall)), wide: true }] : []),
-        { label: 'Lid', value: made(sheets && sheetText(sheets.lid)), unit: 'mm', wide: true },
-        { label: 'Pastry for one', value: worked(pastry?.withSpareG ?? null, true), unit: 'g' },
-        { label: 'Pastry for all', value: worked(pastryTotalG, true), unit: 'g' },
+        ...(sheets?.wall ? [{ label: say.wallStrip, value: made(sheetText(sheets.wall)), wide: true }] : []),
+        { label: say.lid, value: made(sheets && sheetText(sheets.lid)), unit: 'mm', wide: true },
+        { label: say.pastryForOne, value: worked(pastry?.withSpareG ?? null, true), unit: 'g' },
+        { label: say.pastryForAll, value: worked(pastryTotalG, true), unit: 'g' },
       ],
       [
-        { label: 'Chimneys', value: made(chimneysText(values)) },
-        { label: 'Where', value: made(placesText(values)), wide: true },
+        { label: say.chimneys, value: made(chimneysText(values)) },
+        { label: say.where, value: made(placesText(values)), wide: true },
         {
-          label: 'Room inside one',
+          label: say.roomInsideOne,
           value: made(cavityMl === null ? null : `${fixedText(cavityMl, 0)} mL`),
           unit: 'mL',
         },
       ],
     ],
-    place: 'Draw the sheet with its corners cut out, and the lid with its chimneys.',
+    place: say.drawSheetCornersCutOutLid,
   };
 }
 
 function pasteBlock(slice: CrustSlice, { paste, saltG }: CrustValues): CardBlock {
   const parts = Object.keys(PASTE_PART_NAMES) as (keyof PasteWeights)[];
-  const name = PASTES.find(({ id }) => id === slice.pasteId)?.name ?? 'The kitchen’s own';
+  const name = PASTES.find(({ id }) => id === slice.pasteId)?.name ?? say.theKitchensOwn;
   return {
-    title: 'Paste for all',
+    title: say.pasteForAll,
     rows: [
       [
-        { label: 'Paste', value: name, wide: true },
+        { label: say.paste, value: name, wide: true },
         ...(slice.pasteId === null
-          ? [{ label: 'Salt of it', value: typed('fraction', slice.salt), unit: '%' }]
+          ? [{ label: say.saltOfIt, value: typed('fraction', slice.salt), unit: '%' }]
           : []),
-        { label: 'Salt it carries', value: worked(saltG, true), unit: 'g' },
+        { label: say.saltItCarries, value: worked(saltG, true), unit: 'g' },
       ],
     ],
     table: {
@@ -117,19 +118,19 @@ function pasteBlock(slice: CrustSlice, { paste, saltG }: CrustValues): CardBlock
 function liningBlock(slice: CrustSlice, values: CrustValues): CardBlock {
   const { lining } = values;
   return {
-    title: 'Lining inside, for each pie',
+    title: say.liningInsideForEachPie,
     rows: [
       [
-        { label: 'Slice width', value: typed('length', slice.pieceWidth), unit: 'mm' },
-        { label: 'Overlap', value: typed('length', slice.pieceOverlap), unit: 'mm' },
-        { label: 'One slice', value: typed('mass', slice.pieceMass), unit: 'g' },
-        { label: 'Salt in it', value: typed('fraction', slice.pieceSalt), unit: '%' },
+        { label: say.sliceWidth, value: typed('length', slice.pieceWidth), unit: 'mm' },
+        { label: say.overlap, value: typed('length', slice.pieceOverlap), unit: 'mm' },
+        { label: say.oneSlice, value: typed('mass', slice.pieceMass), unit: 'g' },
+        { label: say.saltInIt, value: typed('fraction', slice.pieceSalt), unit: '%' },
       ],
       [
-        { label: 'Slices', value: made(lining?.slices == null ? null : `${lining.slices}`) },
-        { label: 'They weigh', value: worked(lining?.sliced?.massG ?? null, true), unit: 'g' },
-        { label: 'They bring salt', value: worked(lining?.sliced?.saltG ?? null, true), unit: 'g' },
-        { label: 'Or caul', value: made(caulText(values)), unit: 'g' },
+        { label: say.slices, value: made(lining?.slices == null ? null : `${lining.slices}`) },
+        { label: say.theyWeigh, value: worked(lining?.sliced?.massG ?? null, true), unit: 'g' },
+        { label: say.theyBringSalt, value: worked(lining?.sliced?.saltG ?? null, true), unit: 'g' },
+        { label: say.orCaul, value: made(caulText(values)), unit: 'g' },
       ],
     ],
   };

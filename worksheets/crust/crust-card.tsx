@@ -1,3 +1,4 @@
+import * as say from '#words/crust/crust-card.ts';
 import type { Paper } from '../batch-sheet/sheet-page.tsx';
 import { CardBlocks } from '../parts/card-blocks.tsx';
 import { BLANK_HEAD } from '../parts/card-head.ts';
@@ -15,12 +16,12 @@ export function CrustCard({ paper, standing }: { paper: Paper; standing: string 
     computed.state === 'ready' ? computed.value : { head: BLANK_HEAD, blocks: BLANK_CRUST, stops: [] };
   return (
     <PrintCard
-      title="Pastry crust"
+      title={say.pastryCrust}
       head={head}
       paper={paper}
       stops={stops}
       standing={standing}
-      noRules="Sheets and paste: common practice, no source; no rule set"
+      noRules={say.sheetsPasteCommonPracticeNo}
     >
       <CardBlocks blocks={blocks} />
     </PrintCard>

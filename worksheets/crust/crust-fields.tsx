@@ -1,6 +1,7 @@
 import type { Finding } from '@larderwright/calc/findings';
 import { PASTES } from '@larderwright/calc/mould';
 import { type QuantityKind, type Range, rangeIn, type Unit } from '@larderwright/calc/quantities';
+import * as say from '#words/crust/crust-fields.ts';
 import { ChoiceField } from '../parts/choice-field.tsx';
 import { at } from '../parts/finding-list.tsx';
 import { NumberField } from '../parts/number-field.tsx';
@@ -34,21 +35,21 @@ export function PastryFields({ findings }: FieldsProps) {
   const length = { kind: 'length', units: LENGTHS, range: THIN, findings } as const;
   return (
     <div class="fields">
-      <One of="thickness" label="Thickness of base and walls" {...length} />
-      <One of="lidThickness" label="Thickness of the lid" {...length} />
-      <One of="overlap" label="Overlap at the rim" {...length} />
-      <One of="density" label="Density of the pastry" kind="density" findings={findings} />
+      <One of="thickness" label={say.thicknessOfBaseAndWalls} {...length} />
+      <One of="lidThickness" label={say.thicknessOfTheLid} {...length} />
+      <One of="overlap" label={say.overlapAtTheRim} {...length} />
+      <One of="density" label={say.densityOfThePastry} kind="density" findings={findings} />
       <One
         of="spare"
-        label="Spare pastry"
+        label={say.sparePastry}
         kind="fraction"
-        hint="Decoration, repair, trimmings."
+        hint={say.decorationRepairTrimmings}
         findings={findings}
       />
       <ChoiceField
-        label="Paste"
+        label={say.paste}
         value={typeof pasteId === 'string' ? pasteId : ''}
-        empty="The kitchen’s own"
+        empty={say.theKitchensOwn}
         choices={PASTES.map(({ id, name }) => ({ value: id, label: name }))}
         onChoose={(value) => editAt('crust.pasteId', value === '' ? null : value)}
         findings={at(findings, 'crust.pasteId')}
@@ -56,10 +57,10 @@ export function PastryFields({ findings }: FieldsProps) {
       {pasteId === null ? (
         <One
           of="salt"
-          label="Salt of your own paste"
+          label={say.saltOfYourOwnPaste}
           kind="fraction"
           range={{ min: 0, max: 0.2 }}
-          hint="Of all the pastry."
+          hint={say.ofAllThePastry}
           findings={findings}
         />
       ) : null}
@@ -72,27 +73,22 @@ export function LiningFields({ findings }: FieldsProps) {
   const length = { kind: 'length', units: LENGTHS, range: THIN, findings } as const;
   return (
     <div class="fields">
-      <One of="pieceWidth" label="Width of a slice" hint="Blank: no slices." {...length} />
-      <One
-        of="pieceOverlap"
-        label="Overlap of slices"
-        hint="Bacon 5 to 8 mm, back fat 10 to 15 mm: common practice, no source."
-        {...length}
-      />
+      <One of="pieceWidth" label={say.widthOfASlice} hint={say.blankNoSlices} {...length} />
+      <One of="pieceOverlap" label={say.overlapOfSlices} hint={say.bacon58MmBackFat} {...length} />
       <One
         of="pieceMass"
-        label="One slice weighs"
+        label={say.oneSliceWeighs}
         kind="mass"
         units={['g', 'oz']}
-        hint="Weigh ten and divide."
+        hint={say.weighTenAndDivide}
         findings={findings}
       />
       <One
         of="pieceSalt"
-        label="Salt of the slices"
+        label={say.saltOfTheSlices}
         kind="fraction"
         range={{ min: 0, max: 0.3 }}
-        hint="Off the pack. Blank: unknown."
+        hint={say.offThePackBlankUnknown}
         findings={findings}
       />
     </div>

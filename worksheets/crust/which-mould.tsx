@@ -1,6 +1,7 @@
 import { newMould } from '@larderwright/calc/batch';
 import type { Finding } from '@larderwright/calc/findings';
 import type { MouldItem } from '@larderwright/calc/mould';
+import * as say from '#words/crust/which-mould.ts';
 import { MeasureFields } from '../mould-and-fill/measure-fields.tsx';
 import { ChoiceField } from '../parts/choice-field.tsx';
 import { at, FindingList } from '../parts/finding-list.tsx';
@@ -25,18 +26,16 @@ export function WhichMould({ findings }: { findings: readonly Finding[] }) {
   };
   return (
     <>
-      <p class="say">
-        The moulds are those of the batch. Measure the bare mould inside, without a crust or a lining.
-      </p>
+      <p class="say">{say.mouldsThoseBatchMeasureBare}</p>
       <div class="fields">
         {moulds.length === 0 ? null : (
           <ChoiceField
-            label="Mould of the batch"
+            label={say.mouldOfTheBatch}
             value={mould?.id ?? ''}
-            empty="Not chosen"
+            empty={say.notChosen}
             choices={moulds.map(({ id, name, shape }, place) => ({
               value: id,
-              label: name.trim() || `Mould ${place + 1}: ${SHAPE_NAMES[shape]}`,
+              label: name.trim() || say.mould(place + 1, SHAPE_NAMES[shape]),
             }))}
             onChoose={(value) => editAt('crust.mouldId', value === '' ? null : value)}
           />
@@ -46,7 +45,7 @@ export function WhichMould({ findings }: { findings: readonly Finding[] }) {
       <FindingList findings={at(findings, 'crust.mouldId')} />
       <p class="buttons">
         <button type="button" disabled={waking} onClick={add}>
-          Add a mould to the batch
+          {say.addAMouldToTheBatch}
         </button>
       </p>
     </>
@@ -58,13 +57,13 @@ function OneMould({ mould, findings }: { mould: MouldItem; findings: readonly Fi
   return (
     <>
       <ChoiceField
-        label="Shape"
+        label={say.shape}
         value={mould.shape}
         choices={choicesOf(SHAPE_NAMES)}
         onChoose={(value) => editAt(`${path}.shape`, value)}
       />
       <MeasureFields mould={mould} findings={findings} />
-      <NumberField path={`${path}.count`} label="How many" kind="count" range={{ min: 0, max: 1000 }} />
+      <NumberField path={`${path}.count`} label={say.howMany} kind="count" range={{ min: 0, max: 1000 }} />
     </>
   );
 }

@@ -1,4 +1,5 @@
 import { newDryCureSlice } from '@larderwright/calc/dry-cure';
+import * as say from '#words/dry-cure/DryCure.ts';
 import { later } from '../parts/later.tsx';
 import type { SiteLinks } from '../parts/links.ts';
 import { NotYet } from '../parts/not-yet.tsx';
@@ -26,29 +27,29 @@ export default function DryCure({ links, standing }: { links: SiteLinks; standin
   return (
     <WorksheetFrame links={links}>
       <section aria-labelledby="rule-and-scale">
-        <h2 id="rule-and-scale">Rule, product and scale</h2>
+        <h2 id="rule-and-scale">{say.ruleProductAndScale}</h2>
         <MuscleRuleFields slice="dryCure" findings={findings} />
         <Limits slice="dryCure" route="dry" />
       </section>
       <section aria-labelledby="the-cure">
-        <h2 id="the-cure">The cure</h2>
+        <h2 id="the-cure">{say.theCure}</h2>
         <CureFields findings={findings} />
       </section>
       <section aria-labelledby="curing-salt">
-        <h2 id="curing-salt">Curing salt</h2>
+        <h2 id="curing-salt">{say.curingSalt}</h2>
         <CuringSaltPack slice="dryCure" findings={findings} />
       </section>
       <section aria-labelledby="pieces">
-        <h2 id="pieces">Pieces, each in a bag of its own</h2>
-        <PieceList meanwhile={<NotYet what="No piece on the bench yet" />} />
+        <h2 id="pieces">{say.piecesEachInABagOf}</h2>
+        <PieceList meanwhile={<NotYet what={say.noPieceOnTheBenchYet} />} />
         <AddPiece />
       </section>
       <section aria-labelledby="limits">
-        <h2 id="limits">Against the rule</h2>
-        <Verdicts meanwhile={<NotYet what="CANNOT TELL: nothing on the bench yet" />} />
+        <h2 id="limits">{say.againstTheRule}</h2>
+        <Verdicts meanwhile={<NotYet what={say.cannotTellNothingOnTheBench} />} />
       </section>
       <TwoPeople findings={findings} />
-      <CardDesk about="A card to hang on each bag: its weights, the days to turn it, its loss.">
+      <CardDesk about={say.cardHangEachBagWeightsDays}>
         {(paper) => <Cards paper={paper} standing={standing} />}
       </CardDesk>
     </WorksheetFrame>

@@ -1,4 +1,5 @@
 import { newDryCurePiece } from '@larderwright/calc/dry-cure';
+import * as say from '#words/dry-cure/add-piece.ts';
 import { newId } from '../state/clock.ts';
 import { addRow } from '../state/rows.ts';
 import { $life } from '../state/store.ts';
@@ -15,7 +16,7 @@ export function AddPiece() {
         disabled={waking}
         onClick={() => addRow('dryCure.pieces', newDryCurePiece(newId()))}
       >
-        Add a piece
+        {say.addAPiece}
       </button>
     </p>
   );

@@ -1,3 +1,4 @@
+import * as say from '#words/dry-cure/bag-card.ts';
 import type { Paper } from '../batch-sheet/sheet-page.tsx';
 import { BLANK_HEAD, type CardHead } from '../parts/blank-head.ts';
 import { type CardBlock, CardBlocks } from '../parts/card-blocks.tsx';
@@ -25,98 +26,98 @@ export function bagBlocks(head: CardHead, bag: Partial<BagValues>): CardBlock[] 
   const turns = bag.turnOn ?? [];
   return [
     {
-      title: 'Piece',
+      title: say.piece,
       rows: [
         [
-          { label: 'Product', value: head.product, wide: true },
-          { label: 'Kitchen', value: head.kitchen, wide: true },
-          { label: 'Piece', value: bag.piece, wide: true },
+          { label: say.product, value: head.product, wide: true },
+          { label: say.kitchen, value: head.kitchen, wide: true },
+          { label: say.piece, value: bag.piece, wide: true },
         ],
         [
-          { label: 'What it is', value: bag.product, wide: true },
-          { label: 'How it is eaten', value: bag.finish, wide: true },
-          { label: 'Named traditional cure', value: bag.traditional },
-          { label: 'Way of the cure', value: bag.method, wide: true },
+          { label: say.whatItIs, value: bag.product, wide: true },
+          { label: say.howItIsEaten, value: bag.finish, wide: true },
+          { label: say.namedTraditionalCure, value: bag.traditional },
+          { label: say.wayOfTheCure, value: bag.method, wide: true },
         ],
         [
-          { label: 'Without skin', value: bag.skinOff, unit: 'g' },
-          { label: 'With its skin', value: bag.skinOn, unit: 'g' },
-          { label: 'Thickest place', value: bag.thickness, unit: 'mm' },
-          { label: 'Cold of the room', value: bag.chill, unit: '°C' },
-          { label: 'Into the cure', value: bag.startedOn, unit: 'date' },
+          { label: say.withoutSkin, value: bag.skinOff, unit: 'g' },
+          { label: say.withItsSkin, value: bag.skinOn, unit: 'g' },
+          { label: say.thickestPlace, value: bag.thickness, unit: 'mm' },
+          { label: say.coldOfTheRoom, value: bag.chill, unit: '°C' },
+          { label: say.intoTheCure, value: bag.startedOn, unit: say.date },
         ],
       ],
     },
     {
-      title: 'CURING SALT: weighed in grams, by two people',
+      title: say.curingSaltWeighedGramsTwo,
       heavy: true,
       rows: [
         [
-          { label: 'Name on the pack', value: bag.pack, wide: true },
-          { label: 'Lot', value: bag.lot },
-          { label: 'Nitrite on pack', value: bag.nitrite, unit: '%' },
-          { label: 'Nitrate on pack', value: bag.nitrate, unit: '%' },
+          { label: say.nameOnThePack, value: bag.pack, wide: true },
+          { label: say.lot, value: bag.lot },
+          { label: say.nitriteOnPack, value: bag.nitrite, unit: '%' },
+          { label: say.nitrateOnPack, value: bag.nitrate, unit: '%' },
         ],
         [
-          { label: 'Nitrite wanted', value: bag.nitriteTarget, unit: 'mg/kg' },
-          { label: 'Scale step', value: bag.scaleStep, unit: 'g' },
-          { label: 'Weigh', value: bag.cure, unit: 'g' },
-          { label: 'Scale reads', value: bag.cureActual, unit: 'g' },
+          { label: say.nitriteWanted, value: bag.nitriteTarget, unit: 'mg/kg' },
+          { label: say.scaleStep, value: bag.scaleStep, unit: 'g' },
+          { label: say.weigh, value: bag.cure, unit: 'g' },
+          { label: say.scaleReads, value: bag.cureActual, unit: 'g' },
         ],
         [
-          { label: 'Weighed by', value: bag.weighedBy, wide: true },
-          { label: 'Checked by (another person)', value: bag.checkedBy, wide: true },
+          { label: say.weighedBy, value: bag.weighedBy, wide: true },
+          { label: say.checkedByAnotherPerson, value: bag.checkedBy, wide: true },
         ],
       ],
       lines: bag.ppm ? [bag.ppm] : [],
       verdicts: bag.verdicts ?? [],
     },
     {
-      title: 'Salt, sugar, spice',
+      title: say.saltSugarSpice,
       rows: [
         [
-          { label: 'Salt wanted', value: bag.saltTarget, unit: '% of meat' },
-          { label: 'Plain salt', value: bag.salt, unit: 'g' },
-          { label: 'Scale reads', value: bag.saltActual, unit: 'g' },
-          { label: 'All salt in the meat', value: bag.saltInMeat, unit: '%' },
+          { label: say.saltWanted, value: bag.saltTarget, unit: say.ofMeat },
+          { label: say.plainSalt, value: bag.salt, unit: 'g' },
+          { label: say.scaleReads, value: bag.saltActual, unit: 'g' },
+          { label: say.allSaltInTheMeat, value: bag.saltInMeat, unit: '%' },
         ],
         [
-          { label: 'Sugar wanted', value: bag.sugarTarget, unit: '% of meat' },
-          { label: 'Sugar', value: bag.sugar, unit: 'g' },
-          { label: 'Scale reads', value: bag.sugarActual, unit: 'g' },
-          { label: 'Spice', unit: 'g' },
+          { label: say.sugarWanted, value: bag.sugarTarget, unit: say.ofMeat },
+          { label: say.sugar, value: bag.sugar, unit: 'g' },
+          { label: say.scaleReads, value: bag.sugarActual, unit: 'g' },
+          { label: say.spice, unit: 'g' },
         ],
       ],
     },
     {
-      title: 'Days in the cure: guidance, a salt analysis decides',
+      title: say.daysCureGuidanceSaltAnalysis,
       rows: [
         [
-          { label: 'Days', value: bag.days },
-          { label: 'Ready from', value: bag.readyFrom, unit: 'date' },
-          { label: 'or as late as', value: bag.readyBy, unit: 'date' },
-          { label: 'Out of the cure', unit: 'date' },
+          { label: say.days, value: bag.days },
+          { label: say.readyFrom, value: bag.readyFrom, unit: say.date },
+          { label: say.orAsLateAs, value: bag.readyBy, unit: say.date },
+          { label: say.outOfTheCure, unit: say.date },
         ],
       ],
       lines: bag.times && bag.times.length > 0 ? [`${bag.times.join('. ')}.`] : [],
     },
     {
-      title: 'Turned and looked at: tick or sign each day',
+      title: say.turnedLookedTickSignEachDay,
       ticks: turnBoxes(turns),
-      lines: turns.length > MOST_TURNS ? [`Daily to ${turns.at(-1)}: go on on a second card.`] : [],
+      lines: turns.length > MOST_TURNS ? [say.dailyToGoOnOnA(turns.at(-1))] : [],
     },
     {
-      title: 'Weights',
+      title: say.weights,
       rows: [
         [
-          { label: 'Loss wanted', value: bag.lossTarget, unit: '%' },
-          { label: 'Weight at that loss', value: bag.targetMass, unit: 'g' },
-          { label: 'Now', value: bag.now, unit: 'g' },
-          { label: 'Lost so far', value: bag.lost, unit: '%' },
+          { label: say.lossWanted, value: bag.lossTarget, unit: '%' },
+          { label: say.weightAtThatLoss, value: bag.targetMass, unit: 'g' },
+          { label: say.now, value: bag.now, unit: 'g' },
+          { label: say.lostSoFar, value: bag.lost, unit: '%' },
         ],
       ],
       table: {
-        columns: ['Date', 'Weight g', 'Room °C', 'Looks, smells', 'Initials'],
+        columns: [say.date2, say.weightG, say.roomC, say.looksSmells, say.initials],
         rows: [],
         blankRows: 4,
       },
@@ -134,7 +135,7 @@ interface BagCardProps {
 
 /** Card that hangs on one bag. */
 export function BagCard({ head = BLANK_HEAD, bag = {}, stops = [], paper, standing }: BagCardProps) {
-  const name = bag.piece ? `Dry cure: ${bag.piece}` : 'Dry cure';
+  const name = bag.piece ? say.dryCure(bag.piece) : say.dryCure2;
   return (
     <PrintCard title={name} head={head} paper={paper} stops={stops} standing={standing}>
       <CardBlocks blocks={bagBlocks(head, bag)} />

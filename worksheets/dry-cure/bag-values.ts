@@ -2,6 +2,7 @@ import type { Batch } from '@larderwright/calc/batch';
 import type { DryCurePiece, DryCureSlice, PieceValues } from '@larderwright/calc/dry-cure';
 import type { Verdict } from '@larderwright/calc/findings';
 import { type Entry, fixedText, type QuantityKind, type Unit } from '@larderwright/calc/quantities';
+import * as say from '#words/dry-cure/bag-values.ts';
 import { filled, percent, words } from '../batch-sheet/build/filled.ts';
 import { sheetVerdicts } from '../batch-sheet/build/verdicts.ts';
 import type { Filled, SheetVerdict } from '../batch-sheet/sheet-model.ts';
@@ -67,13 +68,13 @@ export function bagValues(of: {
   const { cure } = batch;
   const plan = values?.plan ?? null;
   const ppm = (value: number | null | undefined) =>
-    value === null || value === undefined ? 'cannot tell' : fixedText(value, 1, 'up');
+    value === null || value === undefined ? say.cannotTell : fixedText(value, 1, 'up');
   const days = values?.time.guidanceDays ?? null;
   return {
     piece: words(piece.name),
     product: slice.product && PRODUCT_NAMES[slice.product],
     finish: slice.finish && FINISH_NAMES[slice.finish],
-    traditional: slice.isTraditional ? 'yes' : 'no',
+    traditional: slice.isTraditional ? say.yes : say.no,
     method: DRY_CURE_METHODS[slice.method],
     skinOff: typed('mass', piece.skinOff),
     skinOn: typed('mass', piece.skinOn),
@@ -92,9 +93,11 @@ export function bagValues(of: {
     checkedBy: words(cure.checkedBy),
     ppm:
       slice.method === 'equilibrium'
-        ? `${values?.inUse.isCureWeighed ? 'As weighed' : 'As planned'}, mg/kg: ${ppm(values?.nitritePpmMeat)} on the meat, ` +
-          `${ppm(values?.nitritePpmTotal)} on meat and cure as sodium nitrite; ${ppm(values?.nitriteIonPpmTotal)} on meat and cure as ion.`
-        : 'Uptake is not controlled: no mg/kg can be stated.',
+        ? say.mgKgOnTheMeat(
+            values?.inUse.isCureWeighed ? say.asWeighed : say.asPlanned,
+            ppm(values?.nitritePpmMeat),
+          ) + say.meatCureSodiumNitriteMeatCure(ppm(values?.nitritePpmTotal), ppm(values?.nitriteIonPpmTotal))
+        : say.uptakeNotControlledNoMgKg,
     verdicts: sheetVerdicts(verdicts),
     saltTarget: typed('fraction', slice.saltTarget),
     salt: plannedGrams(plan?.plainSaltG),
@@ -104,7 +107,7 @@ export function bagValues(of: {
     sugarActual: typed('mass', piece.sugarActual),
     saltInMeat: percent(values?.saltFraction ?? null),
     times: values ? timeLines(values.time) : [],
-    days: days === null ? null : `${days.low} to ${days.high}`,
+    days: days === null ? null : say.to(days.low, days.high),
     readyFrom: values?.readyFrom ?? null,
     readyBy: values?.readyBy ?? null,
     turnOn: values?.turnOn ?? [],

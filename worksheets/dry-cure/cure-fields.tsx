@@ -1,5 +1,6 @@
 import type { DryCureMethod } from '@larderwright/calc/dry-cure';
 import type { Finding } from '@larderwright/calc/findings';
+import * as say from '#words/dry-cure/cure-fields.ts';
 import { ChoiceField } from '../parts/choice-field.tsx';
 import { DateField } from '../parts/date-field.tsx';
 import { at } from '../parts/finding-list.tsx';
@@ -24,55 +25,55 @@ export function CureFields({ findings }: { findings: readonly Finding[] }) {
   return (
     <div class="fields">
       <ChoiceField
-        label="Way of the cure"
+        label={say.wayOfTheCure}
         value={method}
         choices={choicesOf(DRY_CURE_METHODS)}
         onChoose={(value) => editAt('dryCure.method', value)}
-        hint="Only a weighed cure in a closed bag can be dosed and counted."
+        hint={say.onlyWeighedCureClosedBagCan}
         findings={at(findings, 'dryCure.method')}
       />
       <NumberField
         path="dryCure.saltTarget"
-        label="Salt wanted, of the meat"
+        label={say.saltWantedOfTheMeat}
         kind="fraction"
         range={{ min: 0, max: 0.2 }}
-        hint="From all sources, the curing salt among them."
+        hint={say.allSourcesCuringSaltAmong}
         findings={at(findings, 'dryCure.saltTarget')}
       />
       <NumberField
         path="dryCure.sugar"
-        label="Sugar wanted, of the meat"
+        label={say.sugarWantedOfTheMeat}
         kind="fraction"
         range={{ min: 0, max: 0.2 }}
         findings={at(findings, 'dryCure.sugar')}
       />
       <NumberField
         path="dryCure.nitriteTarget"
-        label="Nitrite wanted, as sodium nitrite"
+        label={say.nitriteWantedAsSodiumNitrite}
         kind="ppm"
         range={{ min: 0, max: 1000 }}
-        hint="On the weight of the meat without skin. Type 0 when none is wanted."
+        hint={say.weightMeatWithoutSkinType0}
         findings={at(findings, 'dryCure.nitriteTarget')}
       />
       <NumberField
         path="dryCure.chillTemp"
-        label="Cold of the room"
+        label={say.coldOfTheRoom}
         kind="temperature"
         units={['C', 'F']}
-        hint="The warmest it gets, by its own thermometer."
+        hint={say.warmestGetsOwnThermometer}
         findings={at(findings, 'dryCure.chillTemp')}
       />
       <DateField
         path="dryCure.startedOn"
-        label="Into the cure on"
+        label={say.intoTheCureOn}
         findings={at(findings, 'dryCure.startedOn')}
       />
       <NumberField
         path="dryCure.lossTarget"
-        label="Weight to lose in drying"
+        label={say.weightToLoseInDrying}
         kind="fraction"
         range={{ min: 0, max: 0.8 }}
-        hint="Of the weight without skin. Blank: it is not dried."
+        hint={say.weightWithoutSkinBlankNotDried}
         findings={at(findings, 'dryCure.lossTarget')}
       />
     </div>

@@ -1,5 +1,6 @@
 import type { PieceValues } from '@larderwright/calc/dry-cure';
 import { fixedText } from '@larderwright/calc/quantities';
+import * as say from '#words/dry-cure/piece-answers.ts';
 import { Answer } from '../parts/answer.tsx';
 import { dayWords } from '../parts/day-words.ts';
 import { FigureTable } from '../parts/figure-table.tsx';
@@ -14,9 +15,7 @@ interface PieceProps {
   values: PieceValues;
   computed: DryCureComputed;
 }
-
-const NOT_COUNTED = 'No dose: in a salt box or under a rub nobody knows how much goes in';
-const ppmText = (ppm: number | null) => (ppm === null ? 'cannot tell' : `${fixedText(ppm, 1)} mg/kg`);
+const ppmText = (ppm: number | null) => (ppm === null ? say.cannotTell : `${fixedText(ppm, 1)} mg/kg`);
 
 /** What goes in the bag, what the meat then holds, how long it takes, what it will weigh. */
 export function PieceAnswers({ values, computed }: PieceProps) {
@@ -27,9 +26,9 @@ export function PieceAnswers({ values, computed }: PieceProps) {
         <PlainSalt values={values} />
         {values.plan?.sugarG ? (
           <Answer
-            label="Sugar"
-            value={`Weigh ${stepText(values.plan.sugarG)}`}
-            worked={<p>Sugar wanted × weight of the meat, to the step of the scale.</p>}
+            label={say.sugar}
+            value={say.weigh(stepText(values.plan.sugarG))}
+            worked={<p>{say.sugarWantedWeightMeatStepScale}</p>}
           />
         ) : null}
       </div>
@@ -37,9 +36,7 @@ export function PieceAnswers({ values, computed }: PieceProps) {
       <div class="answers">
         <CureTimes time={values.time}>
           {values.readyFrom && values.readyBy ? (
-            <p>
-              Ready from {dayWords(values.readyFrom)} to {dayWords(values.readyBy)}. Turn the bag every day.
-            </p>
+            <p>{say.readyFromToTurnTheBag(dayWords(values.readyFrom), dayWords(values.readyBy))}</p>
           ) : null}
         </CureTimes>
         <Drying values={values} />
@@ -66,34 +63,32 @@ function CureDose({ values, computed }: PieceProps) {
   };
   return (
     <Answer
-      label="Curing salt for the nitrite wanted"
-      value={dose?.ok ? `Weigh ${stepText(dose.doseG)}` : null}
-      missing={isControlled ? whyNoDose(ground) : NOT_COUNTED}
+      label={say.curingSaltForTheNitriteWanted}
+      value={dose?.ok ? say.weigh2(stepText(dose.doseG)) : null}
+      missing={isControlled ? whyNoDose(ground) : say.notCounted}
       worked={
         dose?.ok && targetPpm !== null ? (
           <>
             <p>
-              Nitrite wanted × weight of the meat without skin ÷ strength of the curing salt:{' '}
-              {fixedText(targetPpm, 0)} mg/kg × {values.greenG === null ? '' : gramsText(values.greenG)} ÷{' '}
-              {pack.nitriteFraction === null ? '' : percentText(pack.nitriteFraction, 2)}. Derived: mass
-              balance.
+              {say.nitriteWantedWeightMeatWithout(
+                fixedText(targetPpm, 0),
+                values.greenG === null ? '' : gramsText(values.greenG),
+                pack.nitriteFraction === null ? '' : percentText(pack.nitriteFraction, 2),
+              )}
             </p>
             <p>
-              Before rounding: {fixedText(dose.exactG, 3)} g. To the nearest step of the scale, and down where
-              up would break the limit. That gives {fixedText(dose.ppm, 1)} mg/kg; the last digit is worth ±{' '}
-              {percentText(dose.weighingErrorFraction)}.
+              {say.beforeRoundingGNearestStep(
+                fixedText(dose.exactG, 3),
+                fixedText(dose.ppm, 1),
+                percentText(dose.weighingErrorFraction),
+              )}
             </p>
             {ceilingPpmMeat === null ? null : (
-              <p>
-                This rule lets in {fixedText(ceilingPpmMeat, 1, 'down')} mg/kg of the meat, as sodium nitrite.
-              </p>
+              <p>{say.ruleLetsMgKgMeatSodium(fixedText(ceilingPpmMeat, 1, 'down'))}</p>
             )}
           </>
         ) : (
-          <p>
-            Nitrite wanted × weight of the meat without skin ÷ strength of the curing salt, to the step of the
-            scale and never over the limit. Derived: mass balance.
-          </p>
+          <p>{say.nitriteWantedWeightMeatWithout2}</p>
         )
       }
     />
@@ -104,21 +99,16 @@ function PlainSalt({ values }: { values: PieceValues }) {
   const isControlled = useAt('dryCure.method') === 'equilibrium';
   const plan = values.plan;
   const missing = !isControlled
-    ? 'No weight: the meat lies in more salt than it takes'
+    ? say.noWeightMeatLiesMoreSalt
     : plan?.saltOverG
-      ? `None, and none can help: the curing salt alone brings ${fixedText(plan.saltOverG, 1)} g too much`
-      : 'Cannot tell: weigh the meat, and settle the curing salt first';
+      ? say.noneNoneCanHelpCuringSalt(fixedText(plan.saltOverG, 1))
+      : say.cannotTellWeighMeatSettle;
   return (
     <Answer
-      label="Plain salt"
-      value={plan && plan.plainSaltG !== null ? `Weigh ${stepText(plan.plainSaltG)}` : null}
+      label={say.plainSalt}
+      value={plan && plan.plainSaltG !== null ? say.weigh3(stepText(plan.plainSaltG)) : null}
       missing={missing}
-      worked={
-        <p>
-          Salt wanted × weight of the meat, less the salt that the curing salt brings. All of a bag goes in,
-          so every dose is a share of the meat. Derived: mass balance.
-        </p>
-      }
+      worked={<p>{say.saltWantedWeightMeatLessSalt}</p>}
     />
   );
 }
@@ -130,17 +120,17 @@ function InTheMeat({ values }: { values: PieceValues }) {
   const { saltFraction, nitritePpmMeat, nitritePpmTotal, nitriteIonPpmTotal } = values;
   return (
     <FigureTable
-      caption={`In the meat, ${values.inUse.isCureWeighed ? 'by the weights off the scale' : 'by the plan'}`}
-      columns={['What', 'On the meat', 'On meat and cure', 'As nitrite ion, on meat and cure']}
+      caption={say.inTheMeat(values.inUse.isCureWeighed ? say.byTheWeightsOffTheScale : say.byThePlan)}
+      columns={[say.what, say.onTheMeat, say.onMeatAndCure, say.asNitriteIonOnMeatAnd]}
       rows={[
         {
           key: 'salt',
-          head: 'Salt from all sources',
-          cells: [saltFraction === null ? 'cannot tell' : percentText(saltFraction, 2), '–', '–'],
+          head: say.saltFromAllSources,
+          cells: [saltFraction === null ? say.cannotTell : percentText(saltFraction, 2), '–', '–'],
         },
         {
           key: 'nitrite',
-          head: 'Nitrite, as sodium nitrite',
+          head: say.nitriteAsSodiumNitrite,
           cells: [ppmText(nitritePpmMeat), ppmText(nitritePpmTotal), ppmText(nitriteIonPpmTotal)],
         },
       ]}
@@ -154,23 +144,20 @@ function Drying({ values }: { values: PieceValues }) {
     <>
       {targetMassG === null ? null : (
         <Answer
-          label="Weight at the loss wanted"
+          label={say.weightAtTheLossWanted}
           value={gramsText(targetMassG)}
-          worked={<p>Weight without skin × (1 − loss). Derived.</p>}
+          worked={<p>{say.weightWithoutSkin1LossDerived}</p>}
         >
           {saltAtTargetFraction === null ? null : (
-            <p>
-              Salt there: {percentText(saltAtTargetFraction, 2)}, salt ÷ (1 − loss). The salt stays, the water
-              goes; drip takes salt along.
-            </p>
+            <p>{say.saltThereSalt1LossSalt(percentText(saltAtTargetFraction, 2))}</p>
           )}
         </Answer>
       )}
       {lossFraction === null ? null : (
         <Answer
-          label="Lost so far"
+          label={say.lostSoFar}
           value={percentText(lossFraction, 1)}
-          worked={<p>1 − weight now ÷ weight without skin. Derived.</p>}
+          worked={<p>{say.n1WeightNowWeightWithoutSkin}</p>}
         />
       )}
     </>

@@ -1,5 +1,6 @@
 import type { DryCurePiece } from '@larderwright/calc/dry-cure';
 import { rangeIn, type Unit } from '@larderwright/calc/quantities';
+import * as say from '#words/dry-cure/piece-section.ts';
 import { at } from '../parts/finding-list.tsx';
 import { NotYet } from '../parts/not-yet.tsx';
 import { NumberField } from '../parts/number-field.tsx';
@@ -22,7 +23,7 @@ interface PieceSectionProps {
 /** One piece: its weight and thickness, what goes in its bag, what went in, what became of it. */
 export function PieceSection({ piece, place, last, computed }: PieceSectionProps) {
   const path = `dryCure.pieces.${piece.id}`;
-  const name = piece.name || `Piece ${place + 1}`;
+  const name = piece.name || say.piece(place + 1);
   const findings = computed?.findings ?? [];
   const values = computed?.values.pieces.find(({ id }) => id === piece.id) ?? null;
   const number = (key: keyof DryCurePiece, label: string, hint?: string) => (
@@ -42,16 +43,12 @@ export function PieceSection({ piece, place, last, computed }: PieceSectionProps
         <RowTools list="dryCure.pieces" id={piece.id} label={name} first={place === 0} last={last} />
       </div>
       <div class="fields">
-        <TextField path={`${path}.name`} label="Name of the piece" />
-        {number('skinOff', 'Weight without skin')}
-        {number(
-          'skinOn',
-          'Weight with its skin',
-          'Only where the skin stays on. A tenth is taken off for it.',
-        )}
+        <TextField path={`${path}.name`} label={say.nameOfThePiece} />
+        {number('skinOff', say.weightWithoutSkin)}
+        {number('skinOn', say.weightWithItsSkin, say.onlyWhereSkinStaysTenthTaken)}
         <NumberField
           path={`${path}.thickness`}
-          label="Thickest place"
+          label={say.thickestPlace}
           kind="length"
           units={['mm', 'cm', 'in']}
           range={THICKNESS}
@@ -59,18 +56,18 @@ export function PieceSection({ piece, place, last, computed }: PieceSectionProps
         />
       </div>
       {values && computed ? <PieceAnswers values={values} computed={computed} /> : <NotYet />}
-      <h4>On the scale</h4>
+      <h4>{say.onTheScale}</h4>
       <div class="fields">
         <NumberField
           path={`${path}.curingSaltActual`}
-          label="Curing salt, as weighed"
+          label={say.curingSaltAsWeighed}
           kind="mass"
           gramsOnly
           findings={at(findings, `${path}.curingSaltActual`)}
         />
-        {number('saltActual', 'Plain salt, as weighed')}
-        {number('sugarActual', 'Sugar, as weighed')}
-        {number('now', 'Weight of the piece now', 'On a later day, for its loss.')}
+        {number('saltActual', say.plainSaltAsWeighed)}
+        {number('sugarActual', say.sugarAsWeighed)}
+        {number('now', say.weightOfThePieceNow, say.onALaterDayForIts)}
       </div>
     </section>
   );

@@ -1,3 +1,4 @@
+import * as say from '#words/dry-cure/verdicts.ts';
 import { Computed } from '../parts/computed.tsx';
 import { FindingList } from '../parts/finding-list.tsx';
 import { VerdictLine } from '../parts/verdict-line.tsx';
@@ -13,7 +14,7 @@ export function Verdicts() {
       {({ verdicts, findings }) => (
         <>
           <div aria-live="polite">
-            {verdicts.length === 0 ? <p class="not-yet">CANNOT TELL: there is no piece yet</p> : null}
+            {verdicts.length === 0 ? <p class="not-yet">{say.cannotTellThereIsNoPiece}</p> : null}
             {verdicts.map((verdict) => (
               <VerdictLine key={`${verdict.id}-${verdict.subjectId}-${verdict.basis}`} verdict={verdict} />
             ))}

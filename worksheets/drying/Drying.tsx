@@ -1,4 +1,5 @@
 import { newDryingSlice } from '@larderwright/calc/drying';
+import * as say from '#words/drying/Drying.ts';
 import { later } from '../parts/later.tsx';
 import type { SiteLinks } from '../parts/links.ts';
 import { NotYet } from '../parts/not-yet.tsx';
@@ -29,44 +30,41 @@ export default function Drying({ links, standing }: { links: SiteLinks; standing
     <WorksheetFrame links={links}>
       <PlanStop />
       <section aria-labelledby="the-plan">
-        <h2 id="the-plan">What, and by which plan</h2>
+        <h2 id="the-plan">{say.whatAndByWhichPlan}</h2>
         <PlanFields />
       </section>
       {kind === 'dried-muscle' ? null : (
         <section aria-labelledby="fermentation">
-          <h2 id="fermentation">Fermentation: degree-hours to pH 5.3</h2>
+          <h2 id="fermentation">{say.fermentationDegreeHoursToPh5}</h2>
           <Fermentation />
         </section>
       )}
       <section aria-labelledby="weight">
-        <h2 id="weight">Weight lost</h2>
+        <h2 id="weight">{say.weightLost}</h2>
         <WeightFields findings={findings} />
         <WeightAnswers meanwhile={<NotYet />} />
       </section>
       <section aria-labelledby="estimates">
-        <h2 id="estimates">Salt and water, estimated</h2>
+        <h2 id="estimates">{say.saltAndWaterEstimated}</h2>
         <StartFields findings={findings} />
         <Estimates meanwhile={<NotYet />} />
       </section>
       <section aria-labelledby="laboratory">
-        <h2 id="laboratory">Measured by a laboratory</h2>
+        <h2 id="laboratory">{say.measuredByALaboratory}</h2>
         <LaboratoryFields findings={findings} />
         <Measured meanwhile={<NotYet />} />
       </section>
       <section aria-labelledby="trichinella">
-        <h2 id="trichinella">Drying room against Trichinella</h2>
-        <p class="say">
-          One of the United States’ ways for pork, by casing, warm hold and salt. It does not treat wild
-          species.
-        </p>
+        <h2 id="trichinella">{say.dryingRoomAgainstTrichinella}</h2>
+        <p class="say">{say.oneUnitedStatesWaysPorkCasing}</p>
         <TrichinaFields findings={findings} />
         <TrichinaAnswer meanwhile={<NotYet />} />
       </section>
       <section aria-labelledby="limits">
-        <h2 id="limits">What can be judged</h2>
-        <Verdicts meanwhile={<NotYet what="CANNOT TELL: nothing on the bench yet" />} />
+        <h2 id="limits">{say.whatCanBeJudged}</h2>
+        <Verdicts meanwhile={<NotYet what={say.cannotTellNothingOnTheBench} />} />
       </section>
-      <CardDesk about="A card for the lot: the plan, the chamber, the weights, the laboratory.">
+      <CardDesk about={say.cardLotPlanChamberWeights}>
         {(paper) => <Cards paper={paper} standing={standing} />}
       </CardDesk>
     </WorksheetFrame>

@@ -1,6 +1,7 @@
 import { longestHours } from '@larderwright/calc/drying';
 import { fixedText } from '@larderwright/calc/quantities';
 import { sourceOf } from '@larderwright/calc/sources';
+import * as say from '#words/drying/degree-hour-count.ts';
 import { Answer } from '../parts/answer.tsx';
 import { Computed } from '../parts/computed.tsx';
 import { useShared } from '../state/use-shared.ts';
@@ -21,32 +22,28 @@ export function DegreeHourCount() {
         return (
           <div class="answers">
             <Answer
-              label="Degree-hours so far"
+              label={say.degreeHoursSoFar}
               value={
                 degreeHours === null
                   ? null
-                  : `${fixedText(degreeHours.total, 0, 'up')} of ${fixedText(degreeHours.limit, 0)} °${unit} hours`
+                  : say.ofHours(fixedText(degreeHours.total, 0, 'up'), fixedText(degreeHours.limit, 0), unit)
               }
-              missing="Cannot tell: choose the rule, and write every stretch whole"
+              missing={say.cannotTellChooseRuleWriteEvery}
               worked={
                 degreeHours === null || degreeHourTable === null ? (
-                  <p>
-                    (Chamber − threshold) × hours, added up over every stretch until pH 5.3; the highest
-                    temperature sets the limit. Which threshold and limit: by the rule you choose.
-                  </p>
+                  <p>{say.chamberThresholdHoursAddedUp}</p>
                 ) : (
                   <>
                     <p>
-                      (Chamber − {degreeHourTable.threshold} °{unit}) × hours, added up over every stretch
-                      until pH 5.3. A stretch below the threshold counts nothing and takes nothing off. The
-                      highest temperature, {fixedText(degreeHours.highest, 1)} °{unit}, sets the limit.
+                      {say.chamberHoursAddedUpOverEvery(
+                        degreeHourTable.threshold,
+                        unit,
+                        fixedText(degreeHours.highest, 1),
+                      )}
                     </p>
                     <p>
                       {source?.title}
-                      {degreeHourTable.mark === 'memory'
-                        ? '; the limits are from memory, check the current text'
-                        : ''}
-                      .
+                      {degreeHourTable.mark === 'memory' ? say.limitsMemoryCheckCurrentText : ''}.
                     </p>
                   </>
                 )
@@ -54,11 +51,9 @@ export function DegreeHourCount() {
             />
             {longest === null || degreeHours === null ? null : (
               <Answer
-                label="Longest time to pH 5.3 at the highest of them"
-                value={`${longest} hours`}
-                worked={
-                  <p>Limit ÷ (chamber − threshold), cut down to whole hours. Derived from the same table.</p>
-                }
+                label={say.longestTimePh53Highest}
+                value={say.hours(longest)}
+                worked={<p>{say.limitChamberThresholdCutDown}</p>}
               />
             )}
           </div>

@@ -1,5 +1,6 @@
 import { newFermentationStep } from '@larderwright/calc/drying';
 import { Fragment } from 'preact';
+import * as say from '#words/drying/fermentation.ts';
 import { ChoiceField } from '../parts/choice-field.tsx';
 import { at, FindingList } from '../parts/finding-list.tsx';
 import { later } from '../parts/later.tsx';
@@ -28,20 +29,20 @@ export function Fermentation() {
     <>
       <div class="fields">
         <ChoiceField
-          label="Degree-hour rule"
+          label={say.degreeHourRule}
           value={typeof rule === 'string' ? rule : ''}
-          empty="Not chosen: nothing is counted"
+          empty={say.notChosenNothingIsCounted}
           choices={choicesOf(DEGREE_HOUR_RULES)}
           onChoose={(value) => editAt('drying.degreeHourRule', value === '' ? null : value)}
-          hint="The one your plan names. They are never blended."
+          hint={say.onePlanNamesNeverBlended}
         />
         <ChoiceField
-          label="pH 5.3 by the end of the last stretch"
+          label={say.ph53ByTheEnd}
           value={reached === null ? '' : reached === true ? 'yes' : 'no'}
-          empty="Not measured"
+          empty={say.notMeasured}
           choices={[
-            { value: 'yes', label: 'Reached' },
-            { value: 'no', label: 'Not yet' },
+            { value: 'yes', label: say.reached },
+            { value: 'no', label: say.notYet },
           ]}
           onChoose={(value) => editAt('drying.reachedPh53', value === '' ? null : value === 'yes')}
         />
@@ -50,17 +51,17 @@ export function Fermentation() {
         <Fragment key={step.id}>
           <RemovedRowLine list={LIST} place={place} />
           <fieldset class="stretch">
-            <legend>Stretch {place + 1}</legend>
+            <legend>{say.stretch(place + 1)}</legend>
             <div class="fields">
               <NumberField
                 path={`${LIST}.${step.id}.temp`}
-                label={`Chamber at, stretch ${place + 1}`}
+                label={say.chamberAtStretch(place + 1)}
                 kind="temperature"
                 units={['C', 'F']}
               />
               <NumberField
                 path={`${LIST}.${step.id}.hours`}
-                label={`For, stretch ${place + 1}`}
+                label={say.forStretch(place + 1)}
                 kind="time"
                 units={['h', 'min', 'd']}
               />
@@ -68,7 +69,7 @@ export function Fermentation() {
             <RowTools
               list={LIST}
               id={step.id}
-              label={`stretch ${place + 1}`}
+              label={say.stretch2(place + 1)}
               first={place === 0}
               last={place === steps.length - 1}
             />
@@ -78,7 +79,7 @@ export function Fermentation() {
       <RemovedRowLine list={LIST} place={steps.length} />
       <p class="buttons">
         <button type="button" disabled={waking} onClick={() => addRow(LIST, newFermentationStep(newId()))}>
-          Add a stretch
+          {say.addAStretch}
         </button>
       </p>
       <FindingList findings={at(findings, LIST)} />

@@ -1,3 +1,4 @@
+import * as say from '#words/drying/lot-card.ts';
 import type { Paper } from '../batch-sheet/sheet-page.tsx';
 import { BLANK_HEAD, type CardHead } from '../parts/blank-head.ts';
 import { type CardBlock, CardBlocks } from '../parts/card-blocks.tsx';
@@ -12,89 +13,89 @@ function lotBlocks(head: CardHead, lot: Lot): CardBlock[] {
   const { trichina } = lot;
   return [
     {
-      title: 'Lot and plan',
+      title: say.lotAndPlan,
       rows: [
         [
-          { label: 'Product', value: head.product, wide: true },
-          { label: 'Kitchen', value: head.kitchen, wide: true },
-          { label: 'What is dried', value: lot.kind, wide: true },
-          { label: 'ACCEPTED PLAN, name or number', value: lot.plan, broad: true },
+          { label: say.product, value: head.product, wide: true },
+          { label: say.kitchen, value: head.kitchen, wide: true },
+          { label: say.whatIsDried, value: lot.kind, wide: true },
+          { label: say.acceptedPlanNameOrNumber, value: lot.plan, broad: true },
         ],
         [
-          { label: 'Salt at the start', value: lot.startSalt, unit: '%' },
-          { label: 'Moisture at the start', value: lot.startMoisture, unit: '%' },
-          { label: 'Protein at the start', value: lot.startProtein, unit: '%' },
+          { label: say.saltAtTheStart, value: lot.startSalt, unit: '%' },
+          { label: say.moistureAtTheStart, value: lot.startMoisture, unit: '%' },
+          { label: say.proteinAtTheStart, value: lot.startProtein, unit: '%' },
         ],
       ],
     },
     {
-      title: 'Fermentation, to pH 5.3',
+      title: say.fermentationToPh53,
       rows: [
         [
-          { label: 'Degree-hour rule', value: lot.rule, wide: true },
-          { label: 'Counted so far', value: lot.degreeHours, wide: true },
-          { label: 'pH 5.3 reached', value: lot.reached },
+          { label: say.degreeHourRule, value: lot.rule, wide: true },
+          { label: say.countedSoFar, value: lot.degreeHours, wide: true },
+          { label: say.ph53Reached, value: lot.reached },
           { label: 'pH', value: lot.ph },
         ],
       ],
       table: {
-        columns: ['Chamber', 'For', 'From, to (clock)', 'pH', 'Initials'],
+        columns: [say.chamber, say.forWord, say.fromToClock, 'pH', say.initials],
         rows: (lot.steps ?? []).map(([temp, hours]) => [temp, hours, null, null, null]),
         blankRows: Math.max(1, 4 - (lot.steps?.length ?? 0)),
       },
     },
     {
-      title: 'Weight',
+      title: say.weight,
       rows: [
         [
-          { label: 'At the start', value: lot.start, unit: 'g' },
-          { label: 'Loss wanted', value: lot.lossTarget, unit: '%' },
-          { label: 'Weight there', value: lot.targetMass, unit: 'g' },
-          { label: 'Now', value: lot.now, unit: 'g' },
-          { label: 'Lost so far', value: lot.lost, unit: '%' },
+          { label: say.atTheStart, value: lot.start, unit: 'g' },
+          { label: say.lossWanted, value: lot.lossTarget, unit: '%' },
+          { label: say.weightThere, value: lot.targetMass, unit: 'g' },
+          { label: say.now, value: lot.now, unit: 'g' },
+          { label: say.lostSoFar, value: lot.lost, unit: '%' },
         ],
       ],
       table: {
-        columns: ['Date', 'Weight g', 'Room °C', 'Damp %', 'Looks', 'Initials'],
+        columns: [say.date, say.weightG, say.roomC, say.damp, say.looks, say.initials],
         rows: [],
         blankRows: 6,
       },
       lines: lot.estimates ?? [],
     },
     {
-      title: 'By the laboratory',
+      title: say.byTheLaboratory,
       rows: [
         [
-          { label: 'Water activity', value: lot.waterActivity },
-          { label: 'Moisture', value: lot.moisture, unit: '%' },
-          { label: 'Protein', value: lot.protein, unit: '%' },
-          { label: 'Sample taken', unit: 'date' },
-          { label: 'Report no.' },
+          { label: say.waterActivity, value: lot.waterActivity },
+          { label: say.moisture, value: lot.moisture, unit: '%' },
+          { label: say.protein, value: lot.protein, unit: '%' },
+          { label: say.sampleTaken, unit: say.date2 },
+          { label: say.reportNo },
         ],
       ],
       verdicts: lot.verdicts ?? [],
     },
     {
-      title: 'Drying room against Trichinella, 9 CFR 318.10(c)(3)(i), method 6',
+      title: say.dryingRoomAgainstTrichinella9,
       rows: [
         [
-          { label: 'Casing', value: trichina?.casing, unit: 'mm' },
-          { label: 'Held before at', value: trichina?.holdTemp, unit: '°C' },
-          { label: 'for', value: trichina?.holdHours, unit: 'h' },
-          { label: 'All of the mix', value: trichina?.total, unit: 'g' },
-          { label: 'Dry ingredients', value: trichina?.dryIngredients, unit: 'g' },
-          { label: 'Salt in them', value: trichina?.salt, unit: 'g' },
-          { label: 'Least days', value: lot.trichinaDays },
+          { label: say.casing, value: trichina?.casing, unit: 'mm' },
+          { label: say.heldBeforeAt, value: trichina?.holdTemp, unit: '°C' },
+          { label: say.forWord2, value: trichina?.holdHours, unit: 'h' },
+          { label: say.allOfTheMix, value: trichina?.total, unit: 'g' },
+          { label: say.dryIngredients, value: trichina?.dryIngredients, unit: 'g' },
+          { label: say.saltInThem, value: trichina?.salt, unit: 'g' },
+          { label: say.leastDays, value: lot.trichinaDays },
         ],
       ],
     },
     {
-      title: 'Decision',
+      title: say.decision,
       rows: [
         [
-          { label: 'Under the plan: release, hold, discard', wide: true },
-          { label: 'By', wide: true },
-          { label: 'Date' },
+          { label: say.underThePlanReleaseHoldDiscard, wide: true },
+          { label: say.by, wide: true },
+          { label: say.date },
         ],
       ],
     },
@@ -115,12 +116,12 @@ export function LotCard({ head = BLANK_HEAD, lot = {}, stops = [], paper, standi
   const lines = [plan, ...stops.filter((stop) => stop !== plan)];
   return (
     <PrintCard
-      title="Ferment and dry"
+      title={say.fermentAndDry}
       head={head}
       paper={paper}
       stops={lines}
       standing={standing}
-      noRules="Rules: those of the accepted plan"
+      noRules={say.rulesThoseOfTheAcceptedPlan}
     >
       <CardBlocks blocks={lotBlocks(head, lot)} />
     </PrintCard>

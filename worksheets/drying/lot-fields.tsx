@@ -1,5 +1,6 @@
 import type { Finding } from '@larderwright/calc/findings';
 import { type QuantityKind, type Range, rangeIn, type Unit } from '@larderwright/calc/quantities';
+import * as say from '#words/drying/lot-fields.ts';
 import { ChoiceField } from '../parts/choice-field.tsx';
 import { at, FindingList } from '../parts/finding-list.tsx';
 import { NumberField } from '../parts/number-field.tsx';
@@ -44,16 +45,16 @@ export function PlanFields() {
   return (
     <div class="fields">
       <ChoiceField
-        label="What is dried"
+        label={say.whatIsDried}
         value={typeof kind === 'string' ? kind : ''}
-        empty="Not chosen: nothing is judged"
+        empty={say.notChosenNothingIsJudged}
         choices={choicesOf(DRYING_KINDS)}
         onChoose={(value) => editAt('drying.kind', value === '' ? null : value)}
       />
       <TextField
         path="drying.approvedPlan"
-        label="Accepted plan, by name or number"
-        hint="The one your authority or a process specialist accepted in writing."
+        label={say.acceptedPlanByNameOrNumber}
+        hint={say.oneAuthorityProcessSpecialist}
       />
     </div>
   );
@@ -63,14 +64,14 @@ export function PlanFields() {
 export function WeightFields({ findings }: FieldsProps) {
   return (
     <div class="fields">
-      <One of="start" label="Weight when drying began" kind="mass" units={MASSES} findings={findings} />
-      <One of="now" label="Weight now" kind="mass" units={MASSES} findings={findings} />
+      <One of="start" label={say.weightWhenDryingBegan} kind="mass" units={MASSES} findings={findings} />
+      <One of="now" label={say.weightNow} kind="mass" units={MASSES} findings={findings} />
       <One
         of="lossTarget"
-        label="Weight to lose"
+        label={say.weightToLose}
         kind="fraction"
         range={{ min: 0, max: 0.8 }}
-        hint="Of the weight when drying began. Your plan names it."
+        hint={say.weightWhenDryingBeganPlanNames}
         findings={findings}
       />
     </div>
@@ -82,9 +83,9 @@ export function StartFields({ findings }: FieldsProps) {
   const share = { kind: 'fraction', findings } as const;
   return (
     <div class="fields">
-      <One of="startSalt" label="Salt at the start" range={{ min: 0, max: 0.2 }} {...share} />
-      <One of="startMoisture" label="Moisture at the start" {...share} />
-      <One of="startProtein" label="Protein at the start" {...share} />
+      <One of="startSalt" label={say.saltAtTheStart} range={{ min: 0, max: 0.2 }} {...share} />
+      <One of="startMoisture" label={say.moistureAtTheStart} {...share} />
+      <One of="startProtein" label={say.proteinAtTheStart} {...share} />
     </div>
   );
 }
@@ -96,20 +97,20 @@ export function LaboratoryFields({ findings }: FieldsProps) {
       <div class="fields">
         <BareField
           of="waterActivity"
-          label="Water activity, measured"
-          hint="A bare number such as 0.92."
+          label={say.waterActivityMeasured}
+          hint={say.aBareNumberSuchAs0}
           reads={(values) => values.measuredWaterActivity}
-          problem="This is no water activity. Write a number from 0.5 to 1, such as 0.92."
+          problem={say.noWaterActivityWriteNumber0}
         />
         <BareField
           of="ph"
-          label="pH, measured"
-          hint="A bare number such as 5.2."
+          label={say.phMeasured}
+          hint={say.aBareNumberSuchAs5}
           reads={(values) => values.ph}
-          problem="This is no pH of a food. Write a number from 2 to 9, such as 5.2."
+          problem={say.noPhFoodWriteNumber2}
         />
-        <One of="moisture" label="Moisture, by the laboratory" kind="fraction" findings={findings} />
-        <One of="protein" label="Protein, by the laboratory" kind="fraction" findings={findings} />
+        <One of="moisture" label={say.moistureByTheLaboratory} kind="fraction" findings={findings} />
+        <One of="protein" label={say.proteinByTheLaboratory} kind="fraction" findings={findings} />
       </div>
       <FindingList findings={[...at(findings, 'drying.waterActivity'), ...at(findings, 'drying.ph')]} />
     </>
@@ -149,29 +150,29 @@ export function TrichinaFields({ findings }: FieldsProps) {
     <div class="fields">
       <One
         of="trichina.casing"
-        label="Casing across, stuffed"
+        label={say.casingAcrossStuffed}
         kind="length"
         units={['mm', 'cm', 'in']}
         range={rangeIn('mm', 0, 500)}
         findings={findings}
       />
-      <One of="trichina.total" label="All of the mix" {...mass} />
+      <One of="trichina.total" label={say.allOfTheMix} {...mass} />
       <One
         of="trichina.dryIngredients"
-        label="Dry ingredients in it"
-        hint="Salt, spice, sugar and all else that goes in dry."
+        label={say.dryIngredientsInIt}
+        hint={say.saltSpiceSugarAllElseGoes}
         {...mass}
       />
-      <One of="trichina.salt" label="Salt in it" {...mass} />
+      <One of="trichina.salt" label={say.saltInIt} {...mass} />
       <One
         of="trichina.holdTemp"
-        label="Held before drying at"
+        label={say.heldBeforeDryingAt}
         kind="temperature"
         units={['C', 'F']}
-        hint="Blank: not held warm."
+        hint={say.blankNotHeldWarm}
         findings={findings}
       />
-      <One of="trichina.holdHours" label="Held for" kind="time" units={['h', 'd']} findings={findings} />
+      <One of="trichina.holdHours" label={say.heldFor} kind="time" units={['h', 'd']} findings={findings} />
     </div>
   );
 }

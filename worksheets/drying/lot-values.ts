@@ -1,6 +1,7 @@
 import type { DryingSlice, DryingValues } from '@larderwright/calc/drying';
 import type { Verdict } from '@larderwright/calc/findings';
 import { type Entry, fixedText, type QuantityKind } from '@larderwright/calc/quantities';
+import * as say from '#words/drying/lot-values.ts';
 import { filled, percent, words } from '../batch-sheet/build/filled.ts';
 import { sheetVerdicts } from '../batch-sheet/build/verdicts.ts';
 import type { Filled, SheetVerdict } from '../batch-sheet/sheet-model.ts';
@@ -60,8 +61,12 @@ export function lotValues(slice: DryingSlice, values: DryingValues, verdicts: re
     degreeHours:
       degreeHours === null || degreeHourTable === null
         ? null
-        : `${fixedText(degreeHours.total, 0, 'up')} of ${fixedText(degreeHours.limit, 0)} °${degreeHourTable.unit} h`,
-    reached: slice.reachedPh53 === null ? null : slice.reachedPh53 ? 'yes' : 'no',
+        : say.ofH(
+            fixedText(degreeHours.total, 0, 'up'),
+            fixedText(degreeHours.limit, 0),
+            degreeHourTable.unit,
+          ),
+    reached: slice.reachedPh53 === null ? null : slice.reachedPh53 ? say.yes : say.no,
     trichina: {
       casing: typed('length', trichina.casing),
       holdTemp: typed('temperature', trichina.holdTemp),
@@ -70,7 +75,7 @@ export function lotValues(slice: DryingSlice, values: DryingValues, verdicts: re
       dryIngredients: typed('mass', trichina.dryIngredients),
       salt: typed('mass', trichina.salt),
     },
-    trichinaDays: values.trichina === null ? null : `${values.trichina.days} days`,
+    trichinaDays: values.trichina === null ? null : say.days(values.trichina.days),
     verdicts: sheetVerdicts(verdicts),
   };
 }
@@ -83,14 +88,12 @@ function estimates({ now, atTarget, measuredRatio, estimatedRatio }: DryingValue
     const range =
       activity === null
         ? ''
-        : `; water activity about ${fixedText(activity.low, 3)} to ${fixedText(activity.high, 3, 'up')}, an estimate`;
-    lines.push(`${name}: ${percent(of.waterPhaseFraction)} salt on the water${range}.`);
+        : say.waterActivityAboutToAnEstimate(fixedText(activity.low, 3), fixedText(activity.high, 3, 'up'));
+    lines.push(say.saltOnTheWater(name, percent(of.waterPhaseFraction), range));
   };
-  after('Now', now);
-  after('At the loss wanted', atTarget);
-  if (measuredRatio !== null)
-    lines.push(`Moisture to protein, measured: ${fixedText(measuredRatio, 2, 'up')}.`);
-  if (estimatedRatio !== null)
-    lines.push(`Moisture to protein, estimated: ${fixedText(estimatedRatio, 2, 'up')}.`);
+  after(say.now, now);
+  after(say.atTheLossWanted, atTarget);
+  if (measuredRatio !== null) lines.push(say.moistureToProteinMeasured(fixedText(measuredRatio, 2, 'up')));
+  if (estimatedRatio !== null) lines.push(say.moistureToProteinEstimated(fixedText(estimatedRatio, 2, 'up')));
   return lines;
 }

@@ -1,4 +1,5 @@
 import { useContext } from 'preact/hooks';
+import * as say from '#words/drying/plan-stop.ts';
 import { Links } from '../parts/links.ts';
 import { useAt } from '../state/use-shared.ts';
 import { approvedPlanWords } from '../words/approved-plan.ts';
@@ -12,11 +13,11 @@ export function PlanStop() {
   return (
     <div class="finding plan-stop" data-severity="stop">
       <p>
-        <strong class="finding-word">STOP</strong> {title} <span class="finding-body">{body}</span>
+        <strong class="finding-word">{say.stop}</strong> {title} <span class="finding-body">{body}</span>
         {url ? (
           <>
             {' '}
-            <a href={url}>Why</a>
+            <a href={url}>{say.why}</a>
           </>
         ) : null}
       </p>

@@ -1,3 +1,4 @@
+import * as say from '#words/drying/verdicts.ts';
 import { Computed } from '../parts/computed.tsx';
 import { FindingList } from '../parts/finding-list.tsx';
 import { VerdictLine } from '../parts/verdict-line.tsx';
@@ -12,7 +13,7 @@ export function Verdicts() {
       {({ verdicts, findings }) => (
         <>
           <div aria-live="polite">
-            {verdicts.length === 0 ? <p class="not-yet">CANNOT TELL: say what is dried</p> : null}
+            {verdicts.length === 0 ? <p class="not-yet">{say.cannotTellSayWhatIsDried}</p> : null}
             {verdicts.map((verdict) => (
               <VerdictLine key={verdict.id} verdict={verdict} />
             ))}

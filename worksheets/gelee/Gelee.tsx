@@ -1,4 +1,5 @@
 import { newGeleeSlice } from '@larderwright/calc/gelee';
+import * as say from '#words/gelee/Gelee.ts';
 import { later } from '../parts/later.tsx';
 import type { SiteLinks } from '../parts/links.ts';
 import { NotYet } from '../parts/not-yet.tsx';
@@ -24,32 +25,32 @@ export default function Gelee({ links, standing }: { links: SiteLinks; standing:
   return (
     <WorksheetFrame links={links}>
       <section aria-labelledby="what-is-set">
-        <h2 id="what-is-set">What is set, and how firm</h2>
+        <h2 id="what-is-set">{say.whatIsSetAndHowFirm}</h2>
         <LiquidFields findings={findings} />
       </section>
       {agar ? null : (
         <>
           <section aria-labelledby="at-hand">
-            <h2 id="at-hand">Gelatine at hand</h2>
+            <h2 id="at-hand">{say.gelatineAtHand}</h2>
             <GelatineFields findings={findings} />
           </section>
           <section aria-labelledby="weakens">
-            <h2 id="weakens">What changes the set</h2>
+            <h2 id="weakens">{say.whatChangesTheSet}</h2>
             <SetFields findings={findings} />
             <FruitTicks findings={findings} />
           </section>
         </>
       )}
       <section aria-labelledby="to-weigh">
-        <h2 id="to-weigh">To weigh</h2>
+        <h2 id="to-weigh">{say.toWeigh}</h2>
         <Weights meanwhile={<NotYet />} />
       </section>
       <section aria-labelledby="under-crust">
-        <h2 id="under-crust">Under a crust, or round a pâté</h2>
+        <h2 id="under-crust">{say.underACrustOrRoundA}</h2>
         <PouringFields findings={findings} />
         <UnderCrust meanwhile={<NotYet />} />
       </section>
-      <CardDesk about="A card for the pot: what to weigh by both rules, the plate test, the pouring.">
+      <CardDesk about={say.cardPotWhatWeighBothRules}>
         {(paper) => <JellyCard paper={paper} standing={standing} />}
       </CardDesk>
     </WorksheetFrame>

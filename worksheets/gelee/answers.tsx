@@ -1,6 +1,7 @@
 import { POUR } from '@larderwright/calc/gelee';
 import { fixedText } from '@larderwright/calc/quantities';
 import { sourceOf } from '@larderwright/calc/sources';
+import * as say from '#words/gelee/answers.ts';
 import { Answer } from '../parts/answer.tsx';
 import { Computed } from '../parts/computed.tsx';
 import { FigureTable } from '../parts/figure-table.tsx';
@@ -12,8 +13,6 @@ import { GELEE_FIELD_NAMES } from '../words/gelee-names.ts';
 import type { GeleeComputed } from './compute.ts';
 import { $gelee } from './computed.ts';
 import { gellingText, rangeText, sheetsText, soakingText, underCrustText } from './figure-text.ts';
-
-const HABIT = 'Common practice, no source.';
 
 /** What to weigh, and what it rests on. */
 export function Weights() {
@@ -38,13 +37,15 @@ function agar({ values }: GeleeComputed) {
   const { wanted } = values;
   return (
     <Answer
-      label="Agar to weigh"
+      label={say.agarToWeigh}
       value={gellingText(values)}
-      missing="Cannot tell: the liquid or the strength is missing"
+      missing={say.cannotTellLiquidStrength}
       worked={
         <p>
-          Liquid × strength. Agar wants {rangeText(wanted.minFraction, wanted.maxFraction, percentText)} of
-          the liquid. {HABIT}
+          {say.liquidStrengthAgarWantsLiquid(
+            rangeText(wanted.minFraction, wanted.maxFraction, percentText),
+            say.habit,
+          )}
         </p>
       }
     />
@@ -57,44 +58,43 @@ function gelatine({ slice, values }: GeleeComputed) {
   return (
     <>
       <Answer
-        label="Gelatine to weigh"
+        label={say.gelatineToWeigh}
         value={gellingText(values)}
-        missing="Cannot tell: see what is still needed below"
+        missing={say.cannotTellSeeWhatStillNeeded}
         worked={
           <>
             <p>
-              {geleeWorkings.strength} This use wants{' '}
-              {rangeText(wanted.minFraction, wanted.maxFraction, percentText)}
-              {strengthFraction === null ? '' : `; ${percentText(strengthFraction)} is taken`}. {HABIT}
+              {say.thisUseWants(
+                geleeWorkings.strength,
+                rangeText(wanted.minFraction, wanted.maxFraction, percentText),
+                strengthFraction === null ? '' : say.isTaken(percentText(strengthFraction)),
+                say.habit,
+              )}
             </p>
             <p>
               {geleeWorkings.added}
-              {addedFraction === null ? '' : ` Left to add: ${percentText(addedFraction)}.`}
+              {addedFraction === null ? '' : say.leftToAdd(percentText(addedFraction))}
             </p>
             <p>{slice.rule === 'linear' ? geleeWorkings.linear : geleeWorkings.squareRoot}</p>
-            {weak ? (
-              <p>
-                Then {geleeWorkings.weakening} {HABIT}
-              </p>
-            ) : null}
+            {weak ? <p>{say.thenWeakening(geleeWorkings.weakening, say.habit)}</p> : null}
           </>
         }
       />
       {slice.form === 'sheet' ? (
         <Answer
-          label="In sheets"
+          label={say.inSheets}
           value={sheetsText(values)}
-          missing="Cannot tell: the gelatine or the weight of a sheet is missing"
-          worked={<p>{geleeWorkings.sheets} Weigh them: a whole sheet is torn as needed.</p>}
+          missing={say.cannotTellGelatineWeightSheet}
+          worked={<p>{say.weighWholeSheetTornNeeded(geleeWorkings.sheets)}</p>}
         />
       ) : null}
       <Answer
-        label="Cold water to soak it in"
+        label={say.coldWaterToSoakItIn}
         value={soakingText(values)}
-        missing="Cannot tell: the gelatine is missing"
+        missing={say.cannotTellTheGelatineIsMissing}
         worked={
           <p>
-            {geleeWorkings.soakingWater} {HABIT}
+            {geleeWorkings.soakingWater} {say.habit}
           </p>
         }
       />
@@ -109,23 +109,23 @@ function BothRules({ values: { conversion, bloom, atStrengthBloomG } }: GeleeCom
   const linear = sourceOf('gelatine-linear-rule');
   return (
     <FigureTable
-      caption={`${gramsText(atStrengthBloomG)} as told, in gelatine of ${fixedText(bloom, 0)} bloom`}
-      columns={['Rule', 'Before acid and alcohol', 'By']}
+      caption={say.asToldInGelatineOfBloom(gramsText(atStrengthBloomG), fixedText(bloom, 0))}
+      columns={[say.rule, say.beforeAcidAndAlcohol, say.by]}
       words
       rows={[
         {
           key: 'root',
-          head: 'Square root: both equally firm',
-          cells: [gramsText(conversion.squareRootG), `${root.title}; from memory`],
+          head: say.squareRootBothEquallyFirm,
+          cells: [gramsText(conversion.squareRootG), say.fromMemory(root.title)],
         },
         {
           key: 'linear',
-          head: 'Linear: the kitchen shortcut',
+          head: say.linearTheKitchenShortcut,
           cells: [gramsText(conversion.linearG), `${linear.title}; ${linear.issuer}`],
         },
         {
           key: 'apart',
-          head: 'How far they are apart',
+          head: say.howFarTheyAreApart,
           cells: [gramsText(Math.abs(conversion.differenceG)), 'derived'],
         },
       ]}
@@ -140,19 +140,12 @@ export function UnderCrust() {
       {({ values }) => (
         <div class="answers">
           <Answer
-            label="Jelly under the crust"
+            label={say.jellyUnderTheCrust}
             value={underCrustText(values)}
-            missing="Cannot tell: the room inside the crusts is missing"
-            worked={
-              <p>
-                {geleeWorkings.underCrust} The filling shrinks 3 to 8 %. {HABIT}
-              </p>
-            }
+            missing={say.cannotTellRoomInsideCrusts}
+            worked={<p>{say.theFillingShrinks3To8(geleeWorkings.underCrust, say.habit)}</p>}
           >
-            <p>
-              Pour at {POUR.minC} to {POUR.maxC} °C (77 to 86 °F) when the core is at {POUR.coreMostC} °C (104
-              °F) or below, in two or three goes twenty minutes apart.
-            </p>
+            <p>{say.pourC7786FWhen(POUR.minC, POUR.maxC, POUR.coreMostC)}</p>
           </Answer>
         </div>
       )}

@@ -1,10 +1,11 @@
+import * as say from '#words/gelee/blank-blocks.ts';
 import type { CardBlock } from '../parts/card-blocks.tsx';
 
 /** Proof that it sets, before it goes anywhere. */
 export const PLATE_TEST: CardBlock = {
-  title: 'Plate test: a spoonful on a cold plate, at the temperature it is served at',
+  title: say.plateTestSpoonfulColdPlate,
   table: {
-    columns: ['Time', 'Plate °C', 'Minutes', 'Runs, holds, cuts clean', 'Gelatine or stock added g', 'By'],
+    columns: [say.time, say.plateC, say.minutes, say.runsHoldsCutsClean, say.gelatineOrStockAddedG, say.by],
     rows: [],
     blankRows: 3,
   },
@@ -12,81 +13,79 @@ export const PLATE_TEST: CardBlock = {
 
 /** Jelly poured round or into something cooked. */
 export const POURS: CardBlock = {
-  title: 'Pouring: core at 40 °C (104 °F) or below, jelly at 25 to 30 °C (77 to 86 °F)',
+  title: say.pouringCore40C104F,
   rows: [
     [
-      { label: 'Room inside the crusts', unit: 'mL' },
-      { label: 'Jelly for it', unit: 'mL' },
-      { label: 'Jelly when poured', unit: '°C' },
-      { label: 'Core when poured', unit: '°C' },
+      { label: say.roomInsideTheCrusts, unit: 'mL' },
+      { label: say.jellyForIt, unit: 'mL' },
+      { label: say.jellyWhenPoured, unit: '°C' },
+      { label: say.coreWhenPoured, unit: '°C' },
     ],
   ],
   table: {
-    columns: ['Go', 'Time', 'Jelly °C', 'Core before °C', 'Core after °C', 'mL', 'By'],
+    columns: [say.go, say.time, say.jellyC, say.coreBeforeC, say.coreAfterC, 'mL', say.by],
     rows: [],
     blankRows: 3,
   },
-  lines: [
-    'The cooling clock does not stop for warm jelly. Heat the jelly right through first, then cool it.',
-  ],
+  lines: [say.coolingClockDoesNotStopWarm],
 };
 
 /** A jelly to write on by hand. */
 export const BLANK_JELLY: readonly CardBlock[] = [
   {
-    title: 'What is set',
+    title: say.whatIsSet,
     rows: [
       [
-        { label: 'Product', wide: true },
-        { label: 'Kitchen', wide: true },
-        { label: 'Liquid', unit: 'mL' },
+        { label: say.product, wide: true },
+        { label: say.kitchen, wide: true },
+        { label: say.liquid, unit: 'mL' },
       ],
       [
-        { label: 'For', wide: true },
-        { label: 'Set with' },
-        { label: 'Strength, g to 100 mL', unit: '%' },
-        { label: 'Told for bloom' },
-      ],
-    ],
-  },
-  {
-    title: 'Gelatine at hand',
-    rows: [
-      [
-        { label: 'Form or grade', wide: true },
-        { label: 'Bloom' },
-        { label: 'One sheet', unit: 'g' },
-        { label: 'Made of' },
-        { label: 'Rule between blooms', wide: true },
+        { label: say.forWord, wide: true },
+        { label: say.setWith },
+        { label: say.strengthGTo100Ml, unit: '%' },
+        { label: say.toldForBloom },
       ],
     ],
   },
   {
-    title: 'What changes the set',
+    title: say.gelatineAtHand,
     rows: [
       [
-        { label: 'Stock sets by itself', unit: '%' },
+        { label: say.formOrGrade, wide: true },
+        { label: say.bloom },
+        { label: say.oneSheet, unit: 'g' },
+        { label: say.madeOf },
+        { label: say.ruleBetweenBlooms, wide: true },
+      ],
+    ],
+  },
+  {
+    title: say.whatChangesTheSet,
+    rows: [
+      [
+        { label: say.stockSetsByItself, unit: '%' },
         { label: 'pH' },
-        { label: 'Alcohol, by volume', unit: '%' },
-        { label: 'Sugar', unit: '%' },
-        { label: 'Raw fruit in it', wide: true },
+        { label: say.alcoholByVolume, unit: '%' },
+        { label: say.sugar, unit: '%' },
+        { label: say.rawFruitInIt, wide: true },
       ],
     ],
   },
   {
-    title: 'To weigh',
+    title: say.toWeigh,
     rows: [
       [
-        { label: 'By the square root', unit: 'g' },
-        { label: 'By the linear rule', unit: 'g' },
-        { label: 'To weigh', unit: 'g' },
-        { label: 'In sheets' },
+        { label: say.byTheSquareRoot, unit: 'g' },
+        { label: say.byTheLinearRule, unit: 'g' },
+        { label: say.toWeigh, unit: 'g' },
+        { label: say.inSheets },
       ],
       [
-        { label: 'Soak in water', unit: 'g' },
-        { label: 'Weighed', unit: 'g' },
-        { label: 'Lot' },
-        { label: 'By' },
+        { label: say.soakInWater, unit: 'g' },
+        { label: say.weighed, unit: 'g' },
+        { label: say.lot },
+        { label: say.by },
       ],
     ],
   },

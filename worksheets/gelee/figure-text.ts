@@ -1,11 +1,12 @@
 import type { GeleeValues } from '@larderwright/calc/gelee';
 import { fixedText } from '@larderwright/calc/quantities';
+import * as say from '#words/gelee/figure-text.ts';
 import { gramsText } from '../parts/number-text.ts';
 
 /** What every figure of a jelly reads like, on the screen and on paper. */
 export const rangeText = (min: number, max: number, write: (value: number) => string): string => {
   const [low, high] = [write(min), write(max)];
-  return low === high ? low : `${low} to ${high}`;
+  return low === high ? low : say.to(low, high);
 };
 
 /** Gelatine or agar to weigh; null while unknown. */
@@ -15,7 +16,7 @@ export function gellingText({ gelling }: GeleeValues): string | null {
 
 /** The same in sheets of the grade at hand. */
 export function sheetsText({ sheets }: GeleeValues): string | null {
-  return sheets && `${rangeText(sheets.min, sheets.max, (count) => fixedText(count, 1))} sheets`;
+  return sheets && say.sheets(rangeText(sheets.min, sheets.max, (count) => fixedText(count, 1)));
 }
 
 /** Water to soak it in. */

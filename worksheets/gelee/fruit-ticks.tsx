@@ -1,5 +1,6 @@
 import type { Finding } from '@larderwright/calc/findings';
 import type { EnzymeFruit } from '@larderwright/calc/gelee';
+import * as say from '#words/gelee/fruit-ticks.ts';
 import { at, FindingList } from '../parts/finding-list.tsx';
 import { $life, editAt } from '../state/store.ts';
 import { useAt, useShared } from '../state/use-shared.ts';
@@ -15,7 +16,7 @@ export function FruitTicks({ findings }: { findings: readonly Finding[] }) {
   return (
     <>
       <fieldset class="set-ticks">
-        <legend>Raw in the jelly, neither boiled nor tinned</legend>
+        <legend>{say.rawJellyNeitherBoiledNorTinned}</legend>
         {(Object.keys(ENZYME_FRUIT_NAMES) as EnzymeFruit[]).map((value) => (
           <label key={value}>
             <input

@@ -2,6 +2,7 @@ import type { Batch } from '@larderwright/calc/batch';
 import type { Finding } from '@larderwright/calc/findings';
 import type { GeleeSlice, GeleeValues } from '@larderwright/calc/gelee';
 import { type Entry, fixedText, type QuantityKind } from '@larderwright/calc/quantities';
+import * as say from '#words/gelee/jelly-blocks.ts';
 import { filled, words } from '../batch-sheet/build/filled.ts';
 import type { Filled } from '../batch-sheet/sheet-model.ts';
 import type { CardBlock } from '../parts/card-blocks.tsx';
@@ -38,39 +39,39 @@ export function jellyBlocks(
   if (!said && findings.length === 0 && strength === null) return namedOnly(batch);
   return [
     {
-      title: 'What is set',
+      title: say.whatIsSet,
       rows: [
         [
-          { label: 'Product', value: words(batch.product.name), wide: true },
-          { label: 'Kitchen', value: words(batch.product.kitchen), wide: true },
-          { label: 'Liquid', value: typed('volume', slice.liquid), unit: 'mL' },
+          { label: say.product, value: words(batch.product.name), wide: true },
+          { label: say.kitchen, value: words(batch.product.kitchen), wide: true },
+          { label: say.liquid, value: typed('volume', slice.liquid), unit: 'mL' },
         ],
         [
-          { label: 'For', value: JELLY_USE_NAMES[slice.use], wide: true },
-          { label: 'Set with', value: GELLING_NAMES[slice.gelling] },
+          { label: say.forWord, value: JELLY_USE_NAMES[slice.use], wide: true },
+          { label: say.setWith, value: GELLING_NAMES[slice.gelling] },
           {
-            label: 'Strength, g to 100 mL',
+            label: say.strengthGTo100Ml,
             value: strength ?? made(strengthFraction === null ? null : percentText(strengthFraction, 2)),
             unit: '%',
           },
-          ...(agar ? [] : [{ label: 'Told for bloom', value: bare('count', slice.strengthBloom) }]),
+          ...(agar ? [] : [{ label: say.toldForBloom, value: bare('count', slice.strengthBloom) }]),
         ],
       ],
     },
     ...(agar ? [] : gelatineBlocks(slice, values)),
     {
-      title: 'To weigh',
+      title: say.toWeigh,
       rows: [
         [
           ...(agar || conversion === null
             ? []
             : [
-                { label: 'By the square root', value: made(gramsText(conversion.squareRootG)) },
-                { label: 'By the linear rule', value: made(gramsText(conversion.linearG)) },
-                { label: 'Apart', value: made(gramsText(Math.abs(conversion.differenceG))) },
+                { label: say.byTheSquareRoot, value: made(gramsText(conversion.squareRootG)) },
+                { label: say.byTheLinearRule, value: made(gramsText(conversion.linearG)) },
+                { label: say.apart, value: made(gramsText(Math.abs(conversion.differenceG))) },
               ]),
           {
-            label: agar ? 'Agar to weigh' : 'Gelatine to weigh',
+            label: agar ? say.agarToWeigh : say.gelatineToWeigh,
             value: made(gellingText(values)),
             unit: 'g',
           },
@@ -78,11 +79,11 @@ export function jellyBlocks(
         [
           ...(agar || slice.form === 'powder'
             ? []
-            : [{ label: 'In sheets', value: made(sheetsText(values)) }]),
-          ...(agar ? [] : [{ label: 'Soak in water', value: made(soakingText(values)), unit: 'g' }]),
-          { label: 'Weighed', unit: 'g' },
-          { label: 'Lot' },
-          { label: 'By' },
+            : [{ label: say.inSheets, value: made(sheetsText(values)) }]),
+          ...(agar ? [] : [{ label: say.soakInWater, value: made(soakingText(values)), unit: 'g' }]),
+          { label: say.weighed, unit: 'g' },
+          { label: say.lot },
+          { label: say.by },
         ],
       ],
       lines: findings
@@ -94,10 +95,10 @@ export function jellyBlocks(
       ...POURS,
       rows: [
         [
-          { label: 'Room inside the crusts', value: typed('volume', slice.cavity), unit: 'mL' },
-          { label: 'Jelly for it', value: made(underCrustText(values)), unit: 'mL' },
-          { label: 'Jelly when poured', value: typed('temperature', slice.pour), unit: '°C' },
-          { label: 'Core when poured', value: typed('temperature', slice.core), unit: '°C' },
+          { label: say.roomInsideTheCrusts, value: typed('volume', slice.cavity), unit: 'mL' },
+          { label: say.jellyForIt, value: made(underCrustText(values)), unit: 'mL' },
+          { label: say.jellyWhenPoured, value: typed('temperature', slice.pour), unit: '°C' },
+          { label: say.coreWhenPoured, value: typed('temperature', slice.core), unit: '°C' },
         ],
       ],
     },
@@ -110,19 +111,19 @@ function gelatineBlocks(slice: GeleeSlice, values: GeleeValues): CardBlock[] {
   const bloomOfGrade = sheet && typedBloom?.flag !== 'E' && values.bloom !== null;
   return [
     {
-      title: 'Gelatine at hand',
+      title: say.gelatineAtHand,
       rows: [
         [
-          { label: 'Form', value: GELATINE_FORM_NAMES[slice.form], wide: true },
+          { label: say.form, value: GELATINE_FORM_NAMES[slice.form], wide: true },
           {
-            label: 'Bloom',
+            label: say.bloom,
             value: bloomOfGrade ? { text: fixedText(values.bloom ?? 0, 0), flag: 'D' } : typedBloom,
           },
           ...(sheet
             ? [
-                { label: 'Grade', value: SHEET_GRADE_NAMES[slice.sheetGrade] },
+                { label: say.grade, value: SHEET_GRADE_NAMES[slice.sheetGrade] },
                 {
-                  label: 'One sheet',
+                  label: say.oneSheet,
                   value:
                     typed('mass', slice.sheetMass) ??
                     (values.sheetG === null
@@ -132,21 +133,21 @@ function gelatineBlocks(slice: GeleeSlice, values: GeleeValues): CardBlock[] {
                 },
               ]
             : []),
-          { label: 'Made of', value: GELATINE_ORIGIN_NAMES[slice.origin], wide: true },
+          { label: say.madeOf, value: GELATINE_ORIGIN_NAMES[slice.origin], wide: true },
         ],
-        [{ label: 'Rule between blooms', value: BLOOM_RULE_NAMES[slice.rule], broad: true }],
+        [{ label: say.ruleBetweenBlooms, value: BLOOM_RULE_NAMES[slice.rule], broad: true }],
       ],
     },
     {
-      title: 'What changes the set',
+      title: say.whatChangesTheSet,
       rows: [
         [
-          { label: 'Stock sets by itself', value: typed('fraction', slice.naturalSet), unit: '%' },
+          { label: say.stockSetsByItself, value: typed('fraction', slice.naturalSet), unit: '%' },
           { label: 'pH', value: bare('ratio', slice.ph) },
-          { label: 'Alcohol, by volume', value: typed('fraction', slice.alcohol), unit: '%' },
-          { label: 'Sugar', value: typed('fraction', slice.sugar), unit: '%' },
+          { label: say.alcoholByVolume, value: typed('fraction', slice.alcohol), unit: '%' },
+          { label: say.sugar, value: typed('fraction', slice.sugar), unit: '%' },
           {
-            label: 'Raw fruit in it',
+            label: say.rawFruitInIt,
             value: slice.rawFruit.map((fruit) => ENZYME_FRUIT_NAMES[fruit]).join(', ') || null,
             wide: true,
           },

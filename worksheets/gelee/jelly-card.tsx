@@ -1,3 +1,4 @@
+import * as say from '#words/gelee/jelly-card.ts';
 import type { Paper } from '../batch-sheet/sheet-page.tsx';
 import { CardBlocks } from '../parts/card-blocks.tsx';
 import { BLANK_HEAD } from '../parts/card-head.ts';
@@ -15,12 +16,12 @@ export function JellyCard({ paper, standing }: { paper: Paper; standing: string 
     computed.state === 'ready' ? computed.value : { head: BLANK_HEAD, blocks: BLANK_JELLY, stops: [] };
   return (
     <PrintCard
-      title="Jelly strength"
+      title={say.jellyStrength}
       head={head}
       paper={paper}
       stops={stops}
       standing={standing}
-      noRules="Strengths by use: common practice, no source; no rule set"
+      noRules={say.strengthsUseCommonPracticeNo}
     >
       <CardBlocks blocks={blocks} />
     </PrintCard>

@@ -1,6 +1,7 @@
 import type { Finding } from '@larderwright/calc/findings';
 import { type QuantityKind, type Range, rangeIn, type Unit } from '@larderwright/calc/quantities';
 import type { ComponentChildren } from 'preact';
+import * as say from '#words/gelee/jelly-fields.ts';
 import { type Choice, ChoiceField } from '../parts/choice-field.tsx';
 import { at } from '../parts/finding-list.tsx';
 import { NumberField } from '../parts/number-field.tsx';
@@ -69,28 +70,28 @@ export function LiquidFields({ findings }: FieldsProps) {
     <div class="fields">
       <One
         of="liquid"
-        label="Liquid to set"
+        label={say.liquidToSet}
         kind="volume"
         units={VOLUMES}
-        hint="With the soaking water, wine and all else that goes in."
+        hint={say.soakingWaterWineAllElseGoes}
         findings={findings}
       />
-      <Pick of="gelling" label="Set with" choices={choicesOf(GELLING_NAMES)} findings={findings} />
+      <Pick of="gelling" label={say.setWith} choices={choicesOf(GELLING_NAMES)} findings={findings} />
       {agar ? null : (
-        <Pick of="use" label="What it is for" choices={choicesOf(JELLY_USE_NAMES)} findings={findings} />
+        <Pick of="use" label={say.whatItIsFor} choices={choicesOf(JELLY_USE_NAMES)} findings={findings} />
       )}
       <One
         of="strength"
-        label="Strength"
+        label={say.strength}
         kind="fraction"
         range={{ min: 0, max: 0.2 }}
-        hint={`Grams to 100 mL of the liquid. Blank: the middle of what ${agar ? 'agar' : 'the use'} wants.`}
+        hint={say.grams100MlLiquidBlankMiddle(agar ? say.agar : say.theUse)}
         findings={findings}
       />
       {agar ? null : (
         <One
           of="strengthBloom"
-          label="Bloom the strength is told for"
+          label={say.bloomTheStrengthIsToldFor}
           kind="count"
           range={BLOOMS}
           unitSlot={behind('bloom')}
@@ -106,40 +107,41 @@ export function GelatineFields({ findings }: FieldsProps) {
   const sheet = useAt('gelee.form') === 'sheet';
   return (
     <div class="fields">
-      <Pick of="form" label="Form" choices={choicesOf(GELATINE_FORM_NAMES)} findings={findings} />
+      <Pick of="form" label={say.form} choices={choicesOf(GELATINE_FORM_NAMES)} findings={findings} />
       {sheet ? (
-        <Pick of="sheetGrade" label="Grade" choices={choicesOf(SHEET_GRADE_NAMES)} findings={findings} />
+        <Pick of="sheetGrade" label={say.grade} choices={choicesOf(SHEET_GRADE_NAMES)} findings={findings} />
       ) : null}
       <One
         of="bloom"
-        label="Bloom at hand"
+        label={say.bloomAtHand}
         kind="count"
         range={BLOOMS}
         unitSlot={behind('bloom')}
-        hint={
-          sheet
-            ? 'Off the pack. Until you type one, the middle of the grade is taken.'
-            : 'Read it off the pack.'
-        }
+        hint={sheet ? say.offPackUntilTypeOneMiddle : say.readItOffThePack}
         findings={findings}
       />
       {sheet ? (
         <One
           of="sheetMass"
-          label="One sheet weighs"
+          label={say.oneSheetWeighs}
           kind="mass"
           units={['g']}
           range={rangeIn('g', 0, 50)}
-          hint="Weigh ten and divide. Blank: usual for the grade."
+          hint={say.weighTenDivideBlankUsualGrade}
           findings={findings}
         />
       ) : null}
-      <Pick of="rule" label="Rule between blooms" choices={choicesOf(BLOOM_RULE_NAMES)} findings={findings} />
+      <Pick
+        of="rule"
+        label={say.ruleBetweenBlooms}
+        choices={choicesOf(BLOOM_RULE_NAMES)}
+        findings={findings}
+      />
       <Pick
         of="origin"
-        label="Made of"
+        label={say.madeOf}
         choices={choicesOf(GELATINE_ORIGIN_NAMES)}
-        hint="By the pack. Guests and labels need to know."
+        hint={say.packGuestsLabelsNeedKnow}
         findings={findings}
       />
     </div>
@@ -153,22 +155,22 @@ export function SetFields({ findings }: FieldsProps) {
     <div class="fields">
       <One
         of="naturalSet"
-        label="Stock sets by itself"
+        label={say.stockSetsByItself}
         range={{ min: 0, max: 0.2 }}
-        hint="As gelatine of the liquid, by a plate test. 0: water."
+        hint={say.gelatineLiquidPlateTest0Water}
         {...share}
       />
       <One
         of="ph"
-        label="pH of the liquid"
+        label={say.phOfTheLiquid}
         kind="ratio"
         range={{ min: 0, max: 14 }}
         unitSlot={behind('pH')}
-        hint="By meter or paper. Blank: unknown, and nothing is added for acid."
+        hint={say.meterPaperBlankUnknownNothing}
         findings={findings}
       />
-      <One of="alcohol" label="Alcohol, by volume of the liquid" {...share} />
-      <One of="sugar" label="Sugar" {...share} />
+      <One of="alcohol" label={say.alcoholByVolumeOfTheLiquid} {...share} />
+      <One of="sugar" label={say.sugar} {...share} />
     </div>
   );
 }
@@ -179,14 +181,20 @@ export function PouringFields({ findings }: FieldsProps) {
     <div class="fields">
       <One
         of="cavity"
-        label="Room inside the crusts"
+        label={say.roomInsideTheCrusts}
         kind="volume"
         units={VOLUMES}
-        hint="All pies together, before the filling shrank."
+        hint={say.allPiesTogetherBeforeFilling}
         findings={findings}
       />
-      <One of="pour" label="Jelly when poured" kind="temperature" units={TEMPERATURES} findings={findings} />
-      <One of="core" label="Core when poured" kind="temperature" units={TEMPERATURES} findings={findings} />
+      <One
+        of="pour"
+        label={say.jellyWhenPoured}
+        kind="temperature"
+        units={TEMPERATURES}
+        findings={findings}
+      />
+      <One of="core" label={say.coreWhenPoured} kind="temperature" units={TEMPERATURES} findings={findings} />
     </div>
   );
 }

@@ -1,4 +1,5 @@
 import { newBlendSlice } from '@larderwright/calc/blend';
+import * as say from '#words/lean-and-fat/LeanAndFat.ts';
 import { BlankForm } from '../parts/blank-form.tsx';
 import { later } from '../parts/later.tsx';
 import type { SiteLinks } from '../parts/links.ts';
@@ -26,12 +27,12 @@ export default function LeanAndFat({ links, standing }: { links: SiteLinks; stan
   return (
     <WorksheetFrame links={links}>
       <section aria-labelledby="materials">
-        <h2 id="materials">What there is</h2>
+        <h2 id="materials">{say.whatThereIs}</h2>
         <Materials
           meanwhile={
             <BlankForm
-              caption="Materials on hand"
-              columns={['Material', 'Fat, %', 'Protein, %', 'Water, %', 'Price, a kg', 'Stock, kg']}
+              caption={say.materialsOnHand}
+              columns={[say.material, say.fat, say.protein, say.water, say.priceAKg, say.stockKg]}
               rows={8}
             />
           }
@@ -39,20 +40,20 @@ export default function LeanAndFat({ links, standing }: { links: SiteLinks; stan
         <AddMaterial />
       </section>
       <section aria-labelledby="sold-under">
-        <h2 id="sold-under">The name it is sold under</h2>
-        <SoldUnder meanwhile={<NotYet what="Some names have a standard: fat, water or liver" />} />
+        <h2 id="sold-under">{say.theNameItIsSoldUnder}</h2>
+        <SoldUnder meanwhile={<NotYet what={say.someNamesHaveStandardFatWater} />} />
       </section>
       <section aria-labelledby="square">
-        <h2 id="square">Two materials to one fat content</h2>
+        <h2 id="square">{say.twoMaterialsToOneFatContent}</h2>
         <AimFields />
-        <SquareAnswers meanwhile={<NotYet what="The square: not yet computed" />} />
+        <SquareAnswers meanwhile={<NotYet what={say.theSquareNotYetComputed} />} />
       </section>
       <section aria-labelledby="cheapest">
-        <h2 id="cheapest">The cheapest blend of all of them</h2>
+        <h2 id="cheapest">{say.theCheapestBlendOfAllOf}</h2>
         <BandFields />
-        <LeastCostAnswers meanwhile={<NotYet what="Nothing is asked yet" />} />
+        <LeastCostAnswers meanwhile={<NotYet what={say.nothingIsAskedYet} />} />
       </section>
-      <CardDesk about="The balance on one card, with a box for the fat test of each material.">
+      <CardDesk about={say.balanceOneCardBoxFatTest}>
         {(paper) => <BlendCard computed={ready} paper={paper} standing={standing} />}
       </CardDesk>
     </WorksheetFrame>

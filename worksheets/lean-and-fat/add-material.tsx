@@ -1,5 +1,6 @@
 import { newBlendMaterial } from '@larderwright/calc/blend';
 import type { FormulaLine } from '@larderwright/calc/formula';
+import * as say from '#words/lean-and-fat/add-material.ts';
 import { newId } from '../state/clock.ts';
 import { addRow } from '../state/rows.ts';
 import { $life, editAt } from '../state/store.ts';
@@ -25,11 +26,11 @@ export function AddMaterial() {
         disabled={waking}
         onClick={() => addRow('blend.materials', newBlendMaterial(newId(), 'lean'))}
       >
-        Add a material
+        {say.addAMaterial}
       </button>
       {materials.length === 0 && lines.length > 0 ? (
         <button type="button" disabled={waking} onClick={take}>
-          Take the meat of the formula
+          {say.takeTheMeatOfTheFormula}
         </button>
       ) : null}
     </div>

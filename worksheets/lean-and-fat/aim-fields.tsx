@@ -1,5 +1,6 @@
 import type { BlendMaterial, BlendQuality } from '@larderwright/calc/blend';
 import type { Unit } from '@larderwright/calc/quantities';
+import * as say from '#words/lean-and-fat/aim-fields.ts';
 import { ChoiceField } from '../parts/choice-field.tsx';
 import { at } from '../parts/finding-list.tsx';
 import { NumberField } from '../parts/number-field.tsx';
@@ -23,10 +24,10 @@ function FreeChoice({ path, label }: { path: string; label: string }) {
     <ChoiceField
       label={label}
       value={typeof chosen === 'string' ? chosen : ''}
-      empty="Choose a material"
+      empty={say.chooseAMaterial}
       choices={materials.map(({ id, name }, place) => ({
         value: id,
-        label: name || `Material ${place + 1}`,
+        label: name || say.material(place + 1),
       }))}
       onChoose={(id) => editAt(path, id === '' ? null : id)}
     />
@@ -39,40 +40,37 @@ export function AimFields() {
     <div class="fields">
       <NumberField
         path="blend.total"
-        label="Weight to make, fixed materials included"
+        label={say.weightMakeFixedMaterials}
         kind="mass"
         units={MASSES}
         findings={useFindings('blend.total')}
       />
       <NumberField
         path="blend.fatTarget"
-        label="Fat wanted, of the blend"
+        label={say.fatWantedOfTheBlend}
         kind="fraction"
-        hint="Fat that a test would find. Lean that looks clean still holds some."
+        hint={say.fatTestWouldFindLeanLooks}
         findings={useFindings('blend.fatTarget')}
       />
-      <FreeChoice path="blend.freeA" label="First free material" />
-      <FreeChoice path="blend.freeB" label="Second free material" />
+      <FreeChoice path="blend.freeA" label={say.firstFreeMaterial} />
+      <FreeChoice path="blend.freeB" label={say.secondFreeMaterial} />
     </div>
   );
 }
 
 const BANDS: readonly { quality: BlendQuality; label: string }[] = [
-  { quality: 'fat', label: 'Fat' },
-  { quality: 'protein', label: 'Protein' },
-  { quality: 'salt', label: 'Salt' },
-  { quality: 'liver', label: 'Liver' },
-  { quality: 'water-to-protein', label: 'Water to protein' },
+  { quality: 'fat', label: say.fat },
+  { quality: 'protein', label: say.protein },
+  { quality: 'salt', label: say.salt },
+  { quality: 'liver', label: say.liver },
+  { quality: 'water-to-protein', label: say.waterToProtein },
 ];
 
 /** What the cheapest blend must keep to. */
 export function BandFields() {
   return (
     <>
-      <p class="say">
-        Write what the blend must keep to; a blank field binds nothing, the same figure twice is a target. The
-        weight to make stands above.
-      </p>
+      <p class="say">{say.writeWhatBlendMustKeepBlank}</p>
       <div class="bands">
         {BANDS.map(({ quality, label }) => (
           <BandField key={quality} quality={quality} label={label} />
@@ -92,13 +90,13 @@ function BandField({ quality, label }: { quality: BlendQuality; label: string })
     <>
       <NumberField
         path={`${path}.min`}
-        label={`${label}, at least`}
+        label={say.atLeast(label)}
         kind={kind}
         findings={[...useFindings(`${path}.min`), ...at(answered, `${path}.min`)]}
       />
       <NumberField
         path={`${path}.max`}
-        label={`${label}, at most`}
+        label={say.atMost(label)}
         kind={kind}
         findings={[...useFindings(`${path}.max`), ...at(answered, `${path}.max`)]}
       />

@@ -1,4 +1,5 @@
 import type { BlendQuality } from '@larderwright/calc/blend';
+import * as say from '#words/lean-and-fat/blend-card.ts';
 import type { Paper } from '../batch-sheet/sheet-page.tsx';
 import { SheetVerdicts } from '../batch-sheet/sheet-verdict.tsx';
 import { Block, Cell, RowHead, WriteIn } from '../batch-sheet/write-in.tsx';
@@ -23,11 +24,11 @@ const BLANK_ROWS: readonly MaterialRow[] = Array.from({ length: 8 }, (_, row) =>
 }));
 
 const BANDS: readonly (readonly [BlendQuality, string])[] = [
-  ['fat', 'Fat from to'],
-  ['protein', 'Protein from to'],
-  ['salt', 'Salt from to'],
-  ['liver', 'Liver from to'],
-  ['water-to-protein', 'Water : protein'],
+  ['fat', say.fatFromTo],
+  ['protein', say.proteinFromTo],
+  ['salt', say.saltFromTo],
+  ['liver', say.liverFromTo],
+  ['water-to-protein', say.waterProtein],
 ];
 
 interface BlendCardProps {
@@ -50,18 +51,18 @@ export function BlendCard({ computed, paper, standing }: BlendCardProps) {
   const rows = card && card.rows.length > 0 ? card.rows : BLANK_ROWS;
   return (
     <PrintCard
-      title="Lean and fat"
+      title={say.leanAndFat}
       head={computed?.head ?? BLANK_HEAD}
       paper={paper}
       stops={[...new Set(onPaper.flatMap(({ stops }) => stops))]}
       standing={standing}
-      noRules="Rule set: none, nothing here is judged by one"
+      noRules={say.ruleSetNoneNothingHereJudged}
     >
-      <Block no={1} title="Aim">
+      <Block no={1} title={say.aim}>
         <div class="write-row">
-          <WriteIn label="Product" value={computed?.head.product} wide />
-          <WriteIn label="To make" value={card?.total} unit="kg" />
-          <WriteIn label="Fat wanted" value={card?.fatTarget} unit="%" />
+          <WriteIn label={say.product} value={computed?.head.product} wide />
+          <WriteIn label={say.toMake} value={card?.total} unit="kg" />
+          <WriteIn label={say.fatWanted} value={card?.fatTarget} unit="%" />
         </div>
         <div class="write-row">
           {BANDS.map(([quality, label]) => (
@@ -69,13 +70,13 @@ export function BlendCard({ computed, paper, standing }: BlendCardProps) {
           ))}
         </div>
         <div class="write-row">
-          <WriteIn label="Sold under the name" value={card?.soldUnder} wide />
-          <WriteIn label="Its limits" value={card?.limits} broad />
-          <WriteIn label="Finished, of raw" value={card?.yield} unit="%" />
+          <WriteIn label={say.soldUnderTheName} value={card?.soldUnder} wide />
+          <WriteIn label={say.itsLimits} value={card?.limits} broad />
+          <WriteIn label={say.finishedOfRaw} value={card?.yield} unit="%" />
         </div>
         <SheetVerdicts verdicts={onPaper.flatMap(({ verdicts }) => verdicts)} />
       </Block>
-      <Block no={2} title="Materials" stacked>
+      <Block no={2} title={say.materials} stacked>
         <table class="sheet-table">
           <colgroup>
             <col />
@@ -93,8 +94,8 @@ export function BlendCard({ computed, paper, standing }: BlendCardProps) {
           <thead>
             <tr>
               {[
-                ...['Material', 'Fat %', 'Protein %', 'Water %', 'Price', 'Stock'],
-                ...['Share', 'Fixed', 'Square g', 'Cheap g', 'Fat test'],
+                ...[say.material, say.fat, say.protein, say.water, say.price, say.stock],
+                ...[say.share, say.fixed, say.squareG, say.cheapG, say.fatTest],
               ].map((name) => (
                 <th key={name} scope="col">
                   {name}
@@ -123,14 +124,14 @@ export function BlendCard({ computed, paper, standing }: BlendCardProps) {
           </tbody>
         </table>
       </Block>
-      <Block no={3} title="Square">
+      <Block no={3} title={say.square}>
         <div class="write-row">
-          <WriteIn label="Fat" value={card?.square.fat} unit="%" />
-          <WriteIn label="Protein" value={card?.square.protein} unit="%" />
-          <WriteIn label="Water" value={card?.square.water} unit="%" />
-          <WriteIn label="Water : protein" value={card?.square.ratio} />
-          <WriteIn label="Cost" value={card?.square.cost} />
-          <WriteIn label="Balanced by" />
+          <WriteIn label={say.fat2} value={card?.square.fat} unit="%" />
+          <WriteIn label={say.protein2} value={card?.square.protein} unit="%" />
+          <WriteIn label={say.water2} value={card?.square.water} unit="%" />
+          <WriteIn label={say.waterProtein} value={card?.square.ratio} />
+          <WriteIn label={say.cost} value={card?.square.cost} />
+          <WriteIn label={say.balancedBy} />
         </div>
       </Block>
     </PrintCard>

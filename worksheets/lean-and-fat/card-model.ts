@@ -7,6 +7,7 @@ import {
 import type { Verdict } from '@larderwright/calc/findings';
 import { namedStandardOf } from '@larderwright/calc/formula';
 import { type Entry, fixedText } from '@larderwright/calc/quantities';
+import * as say from '#words/lean-and-fat/card-model.ts';
 import { filled, worked } from '../batch-sheet/build/filled.ts';
 import { sheetVerdicts } from '../batch-sheet/build/verdicts.ts';
 import type { Filled, SheetVerdict } from '../batch-sheet/sheet-model.ts';
@@ -64,7 +65,7 @@ function bandText(kind: 'fraction' | 'ratio', min: Entry, max: Entry): string | 
   const unit = kind === 'ratio' ? 'ratio' : '%';
   const [low, high] = [filled(kind, min, unit), filled(kind, max, unit)];
   if (low === null && high === null) return null;
-  return `${low?.text ?? 'any'} to ${high?.text ?? 'any'}`;
+  return say.to(low?.text ?? say.any, high?.text ?? say.any);
 }
 
 /** The card of a blend. */
@@ -95,7 +96,7 @@ export function blendCard(
       const mass = values.squareMasses.find(({ materialId }) => materialId === line.materialId);
       return {
         id: line.materialId,
-        name: line.name || 'Unnamed material',
+        name: line.name || say.unnamedMaterial,
         fat: flag(material.declared.fat, line.fatFraction),
         protein: flag(material.declared.protein, line.proteinFraction),
         water: flag(material.declared.water, line.waterFraction),

@@ -3,6 +3,7 @@ import { type BlendSlice, type BlendValues, blendStage, newBlendSlice } from '@l
 import type { Finding, MissingInput, Verdict } from '@larderwright/calc/findings';
 import { type CompositionTable, loadIngredients } from '@larderwright/calc/ingredients';
 import { type SourceId, sourceOf } from '@larderwright/calc/sources';
+import * as say from '#words/lean-and-fat/compute.ts';
 import { type CardHead, cardHead } from '../parts/card-head.ts';
 import { nowIso } from '../state/clock.ts';
 import { blendWords } from '../words/blend.ts';
@@ -27,10 +28,10 @@ export interface BlendComputed {
 /** Where the figures of a material come from. */
 function figuresText(material: BlendSlice['materials'][number], table: CompositionTable): string {
   const row = material.ingredientId === null ? undefined : table.get(material.ingredientId);
-  if (!row) return material.name.trim() === '' ? '' : 'No table figures: write the pack’s.';
+  if (!row) return material.name.trim() === '' ? '' : say.noTableFiguresWriteThePacks;
   const source: SourceId | null = row.source;
-  const from = source === null ? 'no source' : sourceOf(source).title;
-  return row.name === material.name ? `Figures: ${from}` : `Figures: ${row.name} (${from})`;
+  const from = source === null ? say.noSource : sourceOf(source).title;
+  return row.name === material.name ? say.figures(from) : say.figures2(row.name, from);
 }
 
 /** Fetches the composition table and gives the function that balances a batch with it. */

@@ -1,24 +1,25 @@
 import type { BlendSlice } from '@larderwright/calc/blend';
+import * as say from '#words/lean-and-fat/field-names.ts';
 
 const NAMES: Readonly<Record<string, string>> = {
-  'blend.total': 'the weight to make',
-  'blend.fatTarget': 'the fat wanted',
-  'blend.freeA': 'the first free material',
-  'blend.freeB': 'the second free material',
-  'blend.materials': 'a material',
-  'blend.standard.yield': 'the finished weight, of what went in',
+  'blend.total': say.theWeightToMake,
+  'blend.fatTarget': say.theFatWanted,
+  'blend.freeA': say.theFirstFreeMaterial,
+  'blend.freeB': say.theSecondFreeMaterial,
+  'blend.materials': say.aMaterial,
+  'blend.standard.yield': say.theFinishedWeightOfWhatWent,
 };
 
 const OF_MATERIAL: Readonly<Record<string, string>> = {
-  price: 'the price of',
-  stock: 'the stock of',
-  minShare: 'the least share of',
-  maxShare: 'the most share of',
-  locked: 'the fixed weight of',
-  'declared.fat': 'the fat of',
-  'declared.protein': 'the protein of',
-  'declared.water': 'the water of',
-  'declared.salt': 'the salt of',
+  price: say.thePriceOf,
+  stock: say.theStockOf,
+  minShare: say.theLeastShareOf,
+  maxShare: say.theMostShareOf,
+  locked: say.theFixedWeightOf,
+  'declared.fat': say.theFatOf,
+  'declared.protein': say.theProteinOf,
+  'declared.water': say.theWaterOf,
+  'declared.salt': say.theSaltOf,
 };
 
 /** An input of the blend in the middle of a sentence. */
@@ -28,8 +29,8 @@ export function blendFieldName(field: string, slice: BlendSlice): string {
   const [, list, id = '', ...rest] = field.split('.');
   if (list === 'materials') {
     const material = slice.materials.find((each) => each.id === id);
-    return `${OF_MATERIAL[rest.join('.')] ?? 'a figure of'} ${material?.name || 'an unnamed material'}`;
+    return `${OF_MATERIAL[rest.join('.')] ?? say.aFigureOf} ${material?.name || say.anUnnamedMaterial}`;
   }
-  if (list === 'bands') return `the ${rest[0] === 'min' ? 'least' : 'most'} ${id.replaceAll('-', ' ')}`;
+  if (list === 'bands') return say.the(rest[0] === 'min' ? say.least : say.most, id.replaceAll('-', ' '));
   return field;
 }

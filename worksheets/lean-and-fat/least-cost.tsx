@@ -1,5 +1,6 @@
 import type { Blend } from '@larderwright/calc/blend';
 import type { Finding } from '@larderwright/calc/findings';
+import * as say from '#words/lean-and-fat/least-cost.ts';
 import { Answer } from '../parts/answer.tsx';
 import { Computed, CouldNot } from '../parts/computed.tsx';
 import { FigureTable } from '../parts/figure-table.tsx';
@@ -39,14 +40,12 @@ export function LeastCostAnswers() {
           <>
             <p class="buttons">
               <button type="button" class="press-first" disabled={asked.state === 'asking'} onClick={ask}>
-                Find the cheapest blend
+                {say.findTheCheapestBlend}
               </button>
             </p>
             <div role="status">
-              {asked.state === 'asking' ? <p class="say">Being worked out …</p> : null}
-              {stale ? (
-                <p class="say">Something was changed since. Ask again for an answer that fits.</p>
-              ) : null}
+              {asked.state === 'asking' ? <p class="say">{say.beingWorkedOut}</p> : null}
+              {stale ? <p class="say">{say.somethingChangedSinceAskAgain}</p> : null}
             </div>
             {asked.state === 'failed' ? <CouldNot detail={asked.detail} /> : null}
             {asked.state === 'answered' && !stale ? <AnswerOf asked={asked} computed={computed} /> : null}
@@ -83,15 +82,15 @@ function AnswerOf({ asked, computed }: AnswerOfProps) {
         <>
           <BlendFound blend={answer.blend} computed={computed} />
           <StandardVerdicts verdicts={asked.verdicts} />
-          <WriteBlend masses={answer.blend.shares} what="the cheapest blend" />
-          <h3>What holds it back</h3>
+          <WriteBlend masses={answer.blend.shares} what={say.theCheapestBlend} />
+          <h3>{say.whatHoldsItBack}</h3>
           {findings.length === 0 ? (
-            <p class="say">No bound holds it back: nothing would make it cheaper but other prices.</p>
+            <p class="say">{say.noBoundHoldsBackNothingWould}</p>
           ) : (
             <FindingList findings={findings} />
           )}
           <Worked>
-            <p>{blendWorkings.worth} Derived: linear programming.</p>
+            <p>{say.derivedLinearProgramming(blendWorkings.worth)}</p>
           </Worked>
         </>
       );
@@ -105,16 +104,16 @@ function NoBlend(props: { findings: readonly Finding[]; compromise: Blend | null
   return (
     <>
       <FindingList findings={of('blend.no-blend')} />
-      <h3>The shortest way out</h3>
+      <h3>{say.theShortestWayOut}</h3>
       <FindingList findings={of('blend.relax-together')} />
-      <h3>What would do alone</h3>
+      <h3>{say.whatWouldDoAlone}</h3>
       <FindingList findings={of('blend.relax-alone', 'blend.no-way-alone')} />
       <Worked>
-        <p>{blendWorkings.relax} Derived: linear programming.</p>
+        <p>{say.derivedLinearProgramming2(blendWorkings.relax)}</p>
       </Worked>
       {compromise === null ? null : (
         <>
-          <h3>The blend, were that granted</h3>
+          <h3>{say.theBlendWereThatGranted}</h3>
           <BlendFound blend={compromise} computed={computed} />
         </>
       )}
@@ -128,13 +127,13 @@ function BlendFound({ blend, computed }: { blend: Blend; computed: BlendComputed
   return (
     <>
       <FigureTable
-        caption="The blend"
-        columns={['Material', 'Share', 'Weight', 'Cost']}
+        caption={say.theBlend}
+        columns={[say.material, say.share, say.weight, say.cost]}
         rows={blend.shares.map(({ materialId, share, massG }) => {
           const line = lineOf(materialId);
           return {
             key: materialId,
-            head: line?.name || 'Unnamed material',
+            head: line?.name || say.unnamedMaterial,
             cells: [
               percentText(share, 1),
               gramsText(massG),
@@ -145,14 +144,14 @@ function BlendFound({ blend, computed }: { blend: Blend; computed: BlendComputed
       />
       <div class="answers">
         <Answer
-          label="Cost of the cheapest blend"
+          label={say.costOfTheCheapestBlend}
           value={moneyText(blend.cost, currency)}
-          worked={<p>{blendWorkings.leastCost} Derived: linear programming.</p>}
+          worked={<p>{say.derivedLinearProgramming3(blendWorkings.leastCost)}</p>}
         />
         <Answer
-          label="The same, a kilogram"
+          label={say.theSameAKilogram}
           value={moneyText(blend.costPerKg, currency)}
-          worked={<p>Cost divided by the kilograms. Derived.</p>}
+          worked={<p>{say.costDividedKilogramsDerived}</p>}
         />
         <MakeupAnswers makeup={blend.makeup} />
       </div>

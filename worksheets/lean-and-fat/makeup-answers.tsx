@@ -1,5 +1,6 @@
 import type { Makeup } from '@larderwright/calc/blend';
 import { fixedText } from '@larderwright/calc/quantities';
+import * as say from '#words/lean-and-fat/makeup-answers.ts';
 import { Answer } from '../parts/answer.tsx';
 import { percentText } from '../parts/number-text.ts';
 import { blendWorkings } from '../words/blend.ts';
@@ -10,25 +11,25 @@ export function MakeupAnswers({ makeup }: { makeup: Makeup | null }) {
     <Answer
       label={label}
       value={fraction == null ? null : percentText(fraction)}
-      missing="Cannot tell: not known of every material"
-      worked={<p>{blendWorkings.makeup} Derived: mass balance.</p>}
+      missing={say.cannotTellNotKnownEvery}
+      worked={<p>{say.derivedMassBalance(blendWorkings.makeup)}</p>}
     />
   );
   const ratio = (label: string, value: number | null | undefined) => (
     <Answer
       label={label}
       value={value == null ? null : `${fixedText(value, 2)} : 1`}
-      missing="Cannot tell: not known of every material"
-      worked={<p>One share divided by the other. Derived.</p>}
+      missing={say.cannotTellNotKnownEvery}
+      worked={<p>{say.oneShareDividedOtherDerived}</p>}
     />
   );
   return (
     <>
-      {share('Fat', makeup?.fat)}
-      {share('Protein', makeup?.protein)}
-      {share('Water', makeup?.water)}
-      {ratio('Water to protein', makeup?.waterToProtein)}
-      {ratio('Fat to protein', makeup?.fatToProtein)}
+      {share(say.fat, makeup?.fat)}
+      {share(say.protein, makeup?.protein)}
+      {share(say.water, makeup?.water)}
+      {ratio(say.waterToProtein, makeup?.waterToProtein)}
+      {ratio(say.fatToProtein, makeup?.fatToProtein)}
     </>
   );
 }

@@ -1,5 +1,6 @@
 import type { BlendMaterial } from '@larderwright/calc/blend';
 import { useMemo } from 'preact/hooks';
+import * as say from '#words/lean-and-fat/material-name.ts';
 import { sameName } from '../batch-formula/line-edits.ts';
 import { $pickList, fetchPickList } from '../batch-formula/pick-list.ts';
 import { ComboBox } from '../parts/combo-box.tsx';
@@ -18,15 +19,15 @@ export function MaterialName({ material }: { material: BlendMaterial }) {
   );
   const status =
     list.state === 'failed'
-      ? 'The ingredient list could not be fetched. A name of your own will do; its figures come from the pack.'
+      ? say.ingredientListCouldNotFetched
       : list.state !== 'here'
-        ? 'Fetching the ingredient list …'
+        ? say.fetchingTheIngredientList
         : found.length === 0 && name.trim() !== ''
-          ? 'Nothing by that name. It may stay as your own; its figures come from the pack.'
-          : 'Type a word or two, or a name of your own.';
+          ? say.nothingNameMayStayOwnFigures
+          : say.typeAWordOrTwoOr;
   return (
     <ComboBox
-      label="Material"
+      label={say.material}
       text={name}
       options={found.map((item) => ({
         id: item.id,

@@ -1,6 +1,7 @@
 import type { BlendLine, BlendMaterial } from '@larderwright/calc/blend';
 import type { Finding } from '@larderwright/calc/findings';
 import type { Unit } from '@larderwright/calc/quantities';
+import * as say from '#words/lean-and-fat/material-row.ts';
 import { ChoiceField } from '../parts/choice-field.tsx';
 import { FindingList, within } from '../parts/finding-list.tsx';
 import { NumberField } from '../parts/number-field.tsx';
@@ -13,14 +14,14 @@ import { MaterialName } from './material-name.tsx';
 
 const MASSES: readonly Unit[] = ['kg', 'g', 'lb'];
 const BASES = [
-  { value: 'kg', label: 'the kg' },
-  { value: 'lb', label: 'the lb' },
+  { value: 'kg', label: say.theKg },
+  { value: 'lb', label: say.theLb },
 ];
 const DECLARED = [
-  { name: 'fat', label: 'Fat in it' },
-  { name: 'protein', label: 'Protein in it' },
-  { name: 'water', label: 'Water in it' },
-  { name: 'salt', label: 'Salt in it' },
+  { name: say.fat, label: say.fatInIt },
+  { name: say.protein, label: say.proteinInIt },
+  { name: say.water, label: say.waterInIt },
+  { name: say.salt, label: say.saltInIt },
 ] as const;
 
 interface MaterialRowProps {
@@ -40,7 +41,7 @@ export function MaterialRow(props: MaterialRowProps) {
   const slice = useAt('blend');
   const answered = asked.state === 'answered' && asked.slice === slice ? asked.findings : [];
   const path = `blend.materials.${material.id}`;
-  const name = material.name || `Material ${place + 1}`;
+  const name = material.name || say.material(place + 1);
   const mine = within([...findings, ...answered], path);
   const share = (fraction: number | null | undefined) => (fraction == null ? '–' : percentText(fraction, 1));
   const field = (key: string) => ({ path: `${path}.${key}` });
@@ -52,17 +53,17 @@ export function MaterialRow(props: MaterialRowProps) {
       </div>
       <NumberField
         {...field('price')}
-        label="Price"
+        label={say.price}
         kind="money"
-        unitSlot={<span class="field-unit">{currency || 'money'}</span>}
+        unitSlot={<span class="field-unit">{currency || say.money}</span>}
       />
       <ChoiceField
-        label="Price for"
+        label={say.priceFor}
         value={material.priceBasis}
         choices={BASES}
         onChoose={(basis) => editAt(`${path}.priceBasis`, basis)}
       />
-      <NumberField {...field('stock')} label="There is" kind="mass" units={MASSES} />
+      <NumberField {...field('stock')} label={say.thereIs} kind="mass" units={MASSES} />
       <RowTools list="blend.materials" id={material.id} label={name} first={place === 0} last={last} />
       <dl class="ledger-figures">
         {(['fat', 'protein', 'water', 'salt'] as const).map((part) => (
@@ -74,7 +75,7 @@ export function MaterialRow(props: MaterialRowProps) {
       </dl>
       <div class="ledger-more">
         <details class="pack">
-          <summary>Pack figures, shares and a fixed weight: {name}</summary>
+          <summary>{say.packFiguresSharesFixedWeight(name)}</summary>
           <div class="fields">
             {DECLARED.map((part) => (
               <NumberField
@@ -84,14 +85,14 @@ export function MaterialRow(props: MaterialRowProps) {
                 kind="fraction"
               />
             ))}
-            <NumberField {...field('minShare')} label="At least, of the blend" kind="fraction" />
-            <NumberField {...field('maxShare')} label="At most, of the blend" kind="fraction" />
+            <NumberField {...field('minShare')} label={say.atLeastOfTheBlend} kind="fraction" />
+            <NumberField {...field('maxShare')} label={say.atMostOfTheBlend} kind="fraction" />
             <NumberField
               {...field('locked')}
-              label="Fixed weight"
+              label={say.fixedWeight}
               kind="mass"
               units={MASSES}
-              hint="Goes in whatever the target. Blank: free."
+              hint={say.goesWhateverTargetBlankFree}
             />
           </div>
         </details>

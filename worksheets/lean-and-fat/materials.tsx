@@ -1,5 +1,6 @@
 import type { BlendMaterial } from '@larderwright/calc/blend';
 import { Fragment } from 'preact';
+import * as say from '#words/lean-and-fat/materials.ts';
 import { CouldNot } from '../parts/computed.tsx';
 import { RemovedRowLine } from '../parts/row-tools.tsx';
 import { useAt, useShared } from '../state/use-shared.ts';
@@ -14,7 +15,7 @@ export function Materials() {
   return (
     <>
       {computed.state === 'failed' ? <CouldNot detail={computed.detail} /> : null}
-      {materials.length === 0 ? <p class="say">Nothing yet. Add what lies in the chiller.</p> : null}
+      {materials.length === 0 ? <p class="say">{say.nothingYetAddWhatLiesChiller}</p> : null}
       <ol class="ledger">
         {materials.map((material, place) => (
           <Fragment key={material.id}>

@@ -2,6 +2,7 @@ import { type BlendSlice, type BlendStandard, newBlendStandard } from '@larderwr
 import type { Verdict } from '@larderwright/calc/findings';
 import { NAMED_STANDARDS, namedStandardOf } from '@larderwright/calc/formula';
 import { sourceOf } from '@larderwright/calc/sources';
+import * as phrases from '#words/lean-and-fat/sold-under.ts';
 import { ChoiceField } from '../parts/choice-field.tsx';
 import { FigureTable } from '../parts/figure-table.tsx';
 import { NumberBox } from '../parts/number-box.tsx';
@@ -11,10 +12,9 @@ import { edit } from '../state/store.ts';
 import { useAt } from '../state/use-shared.ts';
 import { blendWorkings, standardLimitText } from '../words/blend.ts';
 
-const NONE = 'None of these';
 const KEEPS = [
-  { value: 'yes', label: 'Yes, as bounds' },
-  { value: 'no', label: 'No, they are only judged' },
+  { value: 'yes', label: phrases.yesAsBounds },
+  { value: 'no', label: phrases.noTheyAreOnlyJudged },
 ];
 
 /** Writes about the name; a record of before it was asked gets the blank first. */
@@ -35,27 +35,27 @@ export function SoldUnder() {
     <>
       <div class="fields">
         <ChoiceField
-          label="Sold in the United States under the name"
+          label={phrases.soldUnitedStatesUnderName}
           value={said.nameId ?? ''}
-          empty={NONE}
+          empty={phrases.none}
           choices={NAMED_STANDARDS.map(({ id, name }) => ({ value: id, label: name }))}
           onChoose={(id) => say({ nameId: id === '' ? null : id })}
-          hint="Elsewhere other standards hold: ask your authority. A pâté or terrine has no standard of its own here."
+          hint={phrases.elsewhereOtherStandardsHoldAsk}
         />
         {standard?.cooked ? (
           <NumberBox
-            label="Finished weight, of what went in"
+            label={phrases.finishedWeightOfWhatWentIn}
             kind="fraction"
             units={['%']}
             range={{ min: 0.4, max: 1.3 }}
             entry={said.yield}
             onEntry={(entry) => say({ yield: entry })}
-            hint="After the cook and the chill. By your own weighings: there is no usual figure that is safe here."
+            hint={phrases.afterCookChillOwnWeighings}
           />
         ) : null}
         {standard ? (
           <ChoiceField
-            label="Does the cheapest blend keep to them?"
+            label={phrases.doesTheCheapestBlendKeepTo}
             value={said.asBounds ? 'yes' : 'no'}
             choices={KEEPS}
             onChoose={(value) => say({ asBounds: value === 'yes' })}
@@ -66,8 +66,8 @@ export function SoldUnder() {
         <>
           <FigureTable
             words
-            caption={`Standard of “${standard.name}”`}
-            columns={['Limit', 'By']}
+            caption={phrases.standardOf(standard.name)}
+            columns={[phrases.limit, phrases.by]}
             rows={standard.limits.map((limit) => ({
               key: limit.quality,
               head: standardLimitText(limit),
@@ -75,9 +75,7 @@ export function SoldUnder() {
             }))}
           />
           <Worked>
-            <p>
-              {blendWorkings.standard} 9 CFR 318.22(b) and 318.19(a)(5); the rest is derived: mass balance.
-            </p>
+            <p>{phrases.n9Cfr31822B318(blendWorkings.standard)}</p>
           </Worked>
         </>
       ) : null}

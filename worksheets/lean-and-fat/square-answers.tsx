@@ -1,4 +1,5 @@
 import { fixedText } from '@larderwright/calc/quantities';
+import * as say from '#words/lean-and-fat/square-answers.ts';
 import { Answer } from '../parts/answer.tsx';
 import { Computed } from '../parts/computed.tsx';
 import { at, FindingList } from '../parts/finding-list.tsx';
@@ -22,13 +23,13 @@ export function SquareAnswers() {
         const { square, squareMasses, squareMakeup, squareCost } = values;
         const lineOf = (id: string | null) => values.lines.find(({ materialId }) => materialId === id);
         const [a, b] = [lineOf(slice.freeA), lineOf(slice.freeB)];
-        const nameOf = (id: string) => lineOf(id)?.name || 'Unnamed material';
+        const nameOf = (id: string) => lineOf(id)?.name || say.unnamedMaterial;
         const locked = square?.ok ? squareMasses.length > 2 : false;
         return (
           <>
             <Needed
               missing={missing}
-              figures={{ 'blend.square': blendFigureNames['blend.square'] ?? 'the square' }}
+              figures={{ 'blend.square': blendFigureNames['blend.square'] ?? say.theSquare }}
               nameOf={(field) => blendFieldName(field, slice)}
             />
             {square?.ok && a?.fatFraction != null && b?.fatFraction != null ? (
@@ -48,27 +49,29 @@ export function SquareAnswers() {
                       value={gramsText(massG)}
                       worked={
                         <p>
-                          {blendWorkings.square} {locked ? blendWorkings.lockedSquare : null} Derived: mass
-                          balance; the square is common practice, no source.
+                          {say.derivedMassBalanceSquareCommon(
+                            blendWorkings.square,
+                            locked ? blendWorkings.lockedSquare : null,
+                          )}
                         </p>
                       }
                     />
                   ))}
                   <Answer
-                    label="Shares of the two"
+                    label={say.sharesOfTheTwo}
                     value={`${fixedText(square.fractionOfA * 100, 2)} : ${fixedText(square.fractionOfB * 100, 2)}`}
-                    worked={<p>{blendWorkings.square} Derived.</p>}
+                    worked={<p>{say.derived(blendWorkings.square)}</p>}
                   />
                   <MakeupAnswers makeup={squareMakeup} />
                   <Answer
-                    label="Cost of the blend"
+                    label={say.costOfTheBlend}
                     value={squareCost === null ? null : moneyText(squareCost, currency)}
-                    missing="Not known: a price is missing"
-                    worked={<p>Each weight times its price, added up. Derived.</p>}
+                    missing={say.notKnownAPriceIsMissing}
+                    worked={<p>{say.eachWeightTimesPriceAddedUp}</p>}
                   />
                 </div>
                 <StandardVerdicts verdicts={verdicts} />
-                <WriteBlend masses={squareMasses} what="the square" />
+                <WriteBlend masses={squareMasses} what={say.theSquare} />
               </>
             ) : null}
             <FindingList findings={at(findings, 'blend.materials')} />

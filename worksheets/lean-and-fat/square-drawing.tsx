@@ -1,3 +1,4 @@
+import * as say from '#words/lean-and-fat/square-drawing.ts';
 import { percentText } from '../parts/number-text.ts';
 
 interface SquareDrawingProps {
@@ -28,7 +29,15 @@ export function SquareDrawing({ nameA, nameB, fatA, fatB, target }: SquareDrawin
       <svg
         viewBox="0 0 360 230"
         role="img"
-        aria-label={`The square: ${nameA} at ${percent(fatA)} fat and ${nameB} at ${percent(fatB)} to ${percent(target)}; ${parts(partsA)} parts of the first, ${parts(partsB)} of the second.`}
+        aria-label={say.squareFatPartsFirstSecond(
+          nameA,
+          percent(fatA),
+          nameB,
+          percent(fatB),
+          percent(target),
+          parts(partsA),
+          parts(partsB),
+        )}
       >
         <rect class="square-frame" x="96" y="40" width="168" height="130" />
         <path class="square-diagonal" d="M96 40L264 170M96 170L264 40" />
@@ -43,10 +52,10 @@ export function SquareDrawing({ nameA, nameB, fatA, fatB, target }: SquareDrawin
           {percent(fatB)}
         </text>
         <text class="square-parts" x="272" y="46">
-          {parts(partsA)} parts
+          {say.parts(parts(partsA))}
         </text>
         <text class="square-parts" x="272" y="176">
-          {parts(partsB)} parts
+          {say.parts2(parts(partsB))}
         </text>
         <text class="square-name" x="8" y="24">
           {short(nameA)}
@@ -55,9 +64,7 @@ export function SquareDrawing({ nameA, nameB, fatA, fatB, target }: SquareDrawin
           {short(nameB)}
         </text>
       </svg>
-      <figcaption>
-        Across each diagonal stands the difference: so many parts of the material on that line.
-      </figcaption>
+      <figcaption>{say.acrossEachDiagonalStands}</figcaption>
     </figure>
   );
 }

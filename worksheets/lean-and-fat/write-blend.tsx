@@ -1,5 +1,6 @@
 import type { FormulaLine } from '@larderwright/calc/formula';
 import { useEffect, useRef, useState } from 'preact/hooks';
+import * as say from '#words/lean-and-fat/write-blend.ts';
 import { newId } from '../state/clock.ts';
 import { $batch, editAt } from '../state/store.ts';
 import { useShared } from '../state/use-shared.ts';
@@ -23,17 +24,14 @@ export function WriteBlend({ masses, what }: { masses: readonly BlendMass[]; wha
     <>
       <p class="buttons">
         <button type="button" onClick={write}>
-          Write {what} into the formula
+          {say.writeIntoTheFormula(what)}
         </button>
-        <small class="field-hint">
-          A line of the same ingredient takes the new weight, and its lot and weighing are cleared; the others
-          are added. All else stays.
-        </small>
+        <small class="field-hint">{say.lineSameIngredientTakesNew}</small>
       </p>
       <div class="removed-row" role="status">
         {undoable ? (
           <>
-            <span>The blend stands in the formula.</span>
+            <span>{say.theBlendStandsInTheFormula}</span>
             <button
               ref={undo}
               type="button"
@@ -42,7 +40,7 @@ export function WriteBlend({ masses, what }: { masses: readonly BlendMass[]; wha
                 setBefore(null);
               }}
             >
-              Put the old lines back
+              {say.putTheOldLinesBack}
             </button>
           </>
         ) : null}

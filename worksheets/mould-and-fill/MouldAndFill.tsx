@@ -1,3 +1,4 @@
+import * as say from '#words/mould-and-fill/MouldAndFill.ts';
 import { BlankForm } from '../parts/blank-form.tsx';
 import { at } from '../parts/finding-list.tsx';
 import { later } from '../parts/later.tsx';
@@ -21,23 +22,23 @@ export default function MouldAndFill({ links }: { links: SiteLinks }) {
   return (
     <WorksheetFrame links={links}>
       <section aria-labelledby="the-mix">
-        <h2 id="the-mix">The mix</h2>
+        <h2 id="the-mix">{say.theMix}</h2>
         <DensityField />
-        <BatchWeight meanwhile={<NotYet what="Weight of the batch: not yet computed" />} />
+        <BatchWeight meanwhile={<NotYet what={say.weightOfTheBatchNotYet} />} />
       </section>
       <section aria-labelledby="the-moulds">
-        <h2 id="the-moulds">The moulds</h2>
+        <h2 id="the-moulds">{say.theMoulds}</h2>
         <MouldList
           meanwhile={
             <BlankForm
-              caption="Moulds"
+              caption={say.moulds}
               columns={[
-                'Mould',
-                'Inside, mm',
-                'Water to the rim, mL',
-                'Headspace, mm',
-                'How many',
-                'Filled, g',
+                say.mould,
+                say.insideMm,
+                say.waterToTheRimMl,
+                say.headspaceMm,
+                say.howMany,
+                say.filledG,
               ]}
               rows={5}
             />
@@ -46,7 +47,7 @@ export default function MouldAndFill({ links }: { links: SiteLinks }) {
         <AddMould />
       </section>
       <section aria-labelledby="all-moulds">
-        <h2 id="all-moulds">All moulds together</h2>
+        <h2 id="all-moulds">{say.allMouldsTogether}</h2>
         <Together meanwhile={<NotYet />} />
       </section>
     </WorksheetFrame>
@@ -60,10 +61,10 @@ function DensityField() {
     <div class="fields">
       <NumberField
         path={path}
-        label="Density of the raw mix"
+        label={say.densityOfTheRawMix}
         kind="density"
         range={DENSITY}
-        hint="Weigh a full cup of known volume. Tamped coarse mixes 1.00 to 1.04, whipped ones 0.75 to 0.90: common practice, no source."
+        hint={say.weighFullCupKnownVolumeTamped}
         findings={computed.state === 'ready' ? at(computed.value.findings, path) : []}
       />
     </div>

@@ -1,6 +1,7 @@
 import type { Finding } from '@larderwright/calc/findings';
 import type { MouldItem } from '@larderwright/calc/mould';
 import { blankEntry, entryValue } from '@larderwright/calc/quantities';
+import * as say from '#words/mould-and-fill/actual-fills.ts';
 import { at } from '../parts/finding-list.tsx';
 import { NumberBox } from '../parts/number-box.tsx';
 import { editAt } from '../state/store.ts';
@@ -13,11 +14,11 @@ export function ActualFills({ mould, findings }: { mould: MouldItem; findings: r
   const boxes = Array.from({ length: fillBoxes(count, mould.actualFills.length) }, (_, index) => index);
   return (
     <fieldset class="fills">
-      <legend>As filled, net weight</legend>
+      <legend>{say.asFilledNetWeight}</legend>
       {boxes.map((index) => (
         <NumberBox
           key={index}
-          label={boxes.length === 1 ? 'This mould' : `Number ${index + 1}`}
+          label={boxes.length === 1 ? say.thisMould : say.number(index + 1)}
           kind="mass"
           entry={mould.actualFills[index] ?? blankEntry('g')}
           onEntry={(entry) => editAt(path, withFill(mould.actualFills, index, entry))}

@@ -1,6 +1,7 @@
 import { newMould } from '@larderwright/calc/batch';
 import { MOULD_SIZES, type MouldSize } from '@larderwright/calc/mould';
 import { useState } from 'preact/hooks';
+import * as say from '#words/mould-and-fill/add-mould.ts';
 import { ChoiceField } from '../parts/choice-field.tsx';
 import { newId } from '../state/clock.ts';
 import { addRow } from '../state/rows.ts';
@@ -27,15 +28,15 @@ export function AddMould() {
   return (
     <div class="add-row">
       <ChoiceField
-        label="Add a mould"
+        label={say.addAMould}
         value={sizeId}
-        empty="Empty: I measure it myself"
+        empty={say.emptyIMeasureItMyself}
         choices={MOULD_SIZES.map((each) => ({ value: each.id, label: sizeText(each) }))}
         onChoose={setSizeId}
-        hint="Usual inside measures to start from. Measure your own, and fill it once with water."
+        hint={say.usualInsideMeasuresStart}
       />
       <button type="button" class="press-first" disabled={waking} onClick={add}>
-        Add the mould
+        {say.addTheMould}
       </button>
     </div>
   );

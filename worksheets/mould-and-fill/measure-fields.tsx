@@ -1,6 +1,7 @@
 import type { Finding } from '@larderwright/calc/findings';
 import { dimensionsOf, type MouldDimension, type MouldItem } from '@larderwright/calc/mould';
 import { rangeIn, type Unit } from '@larderwright/calc/quantities';
+import * as say from '#words/mould-and-fill/measure-fields.ts';
 import { at } from '../parts/finding-list.tsx';
 import { NumberField } from '../parts/number-field.tsx';
 import { DIMENSION_NAMES } from '../words/mould-names.ts';
@@ -13,18 +14,18 @@ const MOULD_RANGE = rangeIn('mm', 0, 2000);
 function hintOf(shape: MouldItem['shape'], dimension: MouldDimension): string | undefined {
   switch (shape) {
     case 'cylinder':
-      if (dimension === 'depth') return 'If it stands. Leave blank for a roll that lies.';
-      if (dimension === 'length') return 'If it is a roll that lies. Leave blank if it stands.';
+      if (dimension === 'depth') return say.ifStandsLeaveBlankRollLies;
+      if (dimension === 'length') return say.ifRollLiesLeaveBlankIf;
       return undefined;
     case 'tapered':
-      if (dimension === 'length' || dimension === 'width') return 'At the rim.';
+      if (dimension === 'length' || dimension === 'width') return say.atTheRim;
       return undefined;
     case 'roof':
-      if (dimension === 'width') return 'Across the open side.';
-      if (dimension === 'depth') return 'From the open side down to the edge.';
+      if (dimension === 'width') return say.acrossTheOpenSide;
+      if (dimension === 'depth') return say.fromTheOpenSideDownTo;
       return undefined;
     case 'half-cylinder':
-      return dimension === 'diameter' ? 'Across the open side.' : undefined;
+      return dimension === 'diameter' ? say.acrossTheOpenSide : undefined;
     case 'rectangular':
     case 'oval':
       return undefined;
@@ -42,7 +43,7 @@ export function MeasureFields({ mould, findings }: { mould: MouldItem; findings:
           <NumberField
             key={dimension}
             path={path}
-            label={`${DIMENSION_NAMES[dimension]}, inside`}
+            label={say.inside(DIMENSION_NAMES[dimension])}
             kind="length"
             units={LENGTHS}
             range={MOULD_RANGE}

@@ -1,6 +1,7 @@
 import type { MouldShape } from '@larderwright/calc/mould';
 import { fixedText } from '@larderwright/calc/quantities';
 import { useId } from 'preact/hooks';
+import * as say from '#words/mould-and-fill/mould-drawing.ts';
 import { DIMENSION_NAMES } from '../words/mould-names.ts';
 import {
   drawingScale,
@@ -79,7 +80,7 @@ function Section(props: { outline: Outline; fillDepthMm: number | null; liningMm
           <path class="drawing-hatch" d={`M0 0v${7 * px}`} stroke-width={2.4 * px} />
         </pattern>
       </defs>
-      <g clip-path={`url(#${id}-inside)`}>
+      <g clip-path={`url(#inside-${id})`}>
         {fillDepthMm === null ? null : (
           <rect
             x={0}
@@ -91,7 +92,7 @@ function Section(props: { outline: Outline; fillDepthMm: number | null; liningMm
         )}
         {liningMm > 0 ? (
           // Up the walls to the fill and folded over it; half of each stroke is cut off.
-          <g clip-path={`url(#${id}-filled)`}>
+          <g clip-path={`url(#filled-${id})`}>
             <path class="drawing-lining" d={outline.path} stroke-width={2 * liningMm} />
             <path class="drawing-lining" d={`M0 ${level}h${outline.widthMm}`} stroke-width={2 * liningMm} />
           </g>
@@ -111,11 +112,11 @@ function describe(outline: MouldOutline, props: MouldDrawingProps): string {
   const { across, down, along } = outline.edges;
   const said = [...new Set([along, across, down])].map(
     (dimension) =>
-      `${DIMENSION_NAMES[dimension].toLowerCase()} ${measures[dimension] === undefined ? 'not known' : `${measures[dimension]} mm`}`,
+      `${DIMENSION_NAMES[dimension].toLowerCase()} ${measures[dimension] === undefined ? say.notKnown : `${measures[dimension]} mm`}`,
   );
-  const fill = fillDepthMm === null ? 'fill level not known' : `filled to ${fixedText(fillDepthMm, 1)} mm`;
-  const lining = liningMm > 0 ? `, lining ${liningMm} mm` : '';
-  return `Mould from above and cut across: ${said.join(', ')}; ${fill}${lining}.`;
+  const fill = fillDepthMm === null ? say.fillLevelNotKnown : say.filledToMm(fixedText(fillDepthMm, 1));
+  const lining = liningMm > 0 ? say.liningMm(liningMm) : '';
+  return say.mouldFromAboveAndCutAcross(said.join(', '), fill, lining);
 }
 
 /** A mould from above and cut across, drawn to scale from its own measures. */
@@ -151,7 +152,7 @@ export function MouldDrawing(props: MouldDrawingProps) {
           text={measureText(name(edges.along), measures[edges.along])}
         />
         <text class="drawing-name" x={LEFT + planPx.w + 8} y={ABOVE + planPx.h / 2 + 5}>
-          above
+          {say.above}
         </text>
         <g transform={`translate(${LEFT} ${sectionTop}) scale(${scale})`}>
           <Section outline={section} fillDepthMm={fillDepthMm} liningMm={liningMm} scale={scale} />
@@ -172,12 +173,10 @@ export function MouldDrawing(props: MouldDrawingProps) {
           text={measureText(name(edges.down), downMm)}
         />
         <text class="drawing-name" x={LEFT} y={sectionTop + sectionPx.h + 18}>
-          {fillDepthMm === null ? 'cut across' : `cut across, filled to ${fixedText(fillDepthMm, 0)}`}
+          {fillDepthMm === null ? say.cutAcross : say.cutAcrossFilledTo(fixedText(fillDepthMm, 0))}
         </text>
       </svg>
-      <figcaption>
-        Inside measures in mm, drawn to scale{known ? '' : ' as far as they are known'}.
-      </figcaption>
+      <figcaption>{say.insideMeasuresInMmDrawnTo(known ? '' : say.asFarAsTheyAreKnown)}</figcaption>
     </figure>
   );
 }

@@ -1,13 +1,14 @@
 import { newMould } from '@larderwright/calc/batch';
 import { crustCavity, type MouldItem, type MouldSize } from '@larderwright/calc/mould';
 import { blankEntry, defaultEntry, type Entry, enteredEntry } from '@larderwright/calc/quantities';
+import * as say from '#words/mould-and-fill/mould-edits.ts';
 
 /** Most boxes for weighed fills shown at once: a full oven of small moulds. */
 const MOST_BOXES = 60;
 
 /** What a usual size is called. A pie mould is offered as the room inside its crust: that is what is filled. */
 export function sizeName(size: MouldSize): string {
-  return size.crustMm === undefined ? size.name : `${size.name}, inside a ${size.crustMm} mm crust`;
+  return size.crustMm === undefined ? size.name : say.insideAMmCrust(size.name, size.crustMm);
 }
 
 /** The measures a usual size is filled by. */

@@ -7,6 +7,7 @@ import {
   takesRoom,
 } from '@larderwright/calc/mould';
 import { entryValue, rangeIn } from '@larderwright/calc/quantities';
+import * as say from '#words/mould-and-fill/mould-section.ts';
 import { ChoiceField } from '../parts/choice-field.tsx';
 import { at } from '../parts/finding-list.tsx';
 import { NotYet } from '../parts/not-yet.tsx';
@@ -47,7 +48,7 @@ function knownMeasures(mould: MouldItem): Partial<Record<MouldDimension, number>
 /** One mould: what it is, what it takes, what was filled. */
 export function MouldSection({ mould, place, last, fill, findings }: MouldSectionProps) {
   const path = `mould.moulds.${mould.id}`;
-  const name = mould.name || `Mould ${place + 1}`;
+  const name = mould.name || say.mould(place + 1);
   const liningMm = takesRoom(mould.liningKind) ? (entryValue('length', mould.liningThickness) ?? 0) : 0;
   return (
     <section class="mould" aria-label={name}>
@@ -58,9 +59,9 @@ export function MouldSection({ mould, place, last, fill, findings }: MouldSectio
       <div class="mould-body">
         <div>
           <div class="fields">
-            <TextField path={`${path}.name`} label="Name" />
+            <TextField path={`${path}.name`} label={say.name} />
             <ChoiceField
-              label="Shape"
+              label={say.shape}
               value={mould.shape}
               choices={SHAPES}
               onChoose={(shape) => editAt(`${path}.shape`, shape)}
@@ -68,23 +69,23 @@ export function MouldSection({ mould, place, last, fill, findings }: MouldSectio
             <MeasureFields mould={mould} findings={findings} />
             <NumberField
               path={`${path}.waterFill`}
-              label="Filled with water to the rim"
+              label={say.filledWithWaterToTheRim}
               kind="volume"
               units={['mL', 'L']}
-              hint="Grams of water are millilitres. It outranks the measures. Blank: not measured."
+              hint={say.gramsWaterMillilitresOutranks}
               findings={at(findings, `${path}.waterFill`)}
             />
             <NumberField
               path={`${path}.headspace`}
-              label="Headspace"
+              label={say.headspace}
               kind="length"
               units={['mm']}
               range={rangeIn('mm', 0, 200)}
-              hint="From the rim down to the mix."
+              hint={say.fromTheRimDownToThe}
               findings={at(findings, `${path}.headspace`)}
             />
             <ChoiceField
-              label="Lining"
+              label={say.lining}
               value={mould.liningKind}
               choices={LININGS}
               onChoose={(kind) => editAt(`${path}.liningKind`, kind)}
@@ -93,7 +94,7 @@ export function MouldSection({ mould, place, last, fill, findings }: MouldSectio
             {takesRoom(mould.liningKind) ? (
               <NumberField
                 path={`${path}.liningThickness`}
-                label="Thickness of the lining"
+                label={say.thicknessOfTheLining}
                 kind="length"
                 units={['mm']}
                 range={rangeIn('mm', 0, 50)}
@@ -102,7 +103,7 @@ export function MouldSection({ mould, place, last, fill, findings }: MouldSectio
             ) : null}
             <NumberField
               path={`${path}.count`}
-              label="How many of this mould"
+              label={say.howManyOfThisMould}
               kind="count"
               findings={at(findings, `${path}.count`)}
             />

@@ -1,3 +1,4 @@
+import * as say from '#words/mould-and-fill/together.ts';
 import { Answer } from '../parts/answer.tsx';
 import { Computed } from '../parts/computed.tsx';
 import { at, FindingList } from '../parts/finding-list.tsx';
@@ -11,10 +12,10 @@ export function BatchWeight() {
     <Computed of={useShared($mould)}>
       {({ batchG }) => (
         <Answer
-          label="Weight of the batch, by the formula"
+          label={say.weightOfTheBatchByThe}
           value={batchG === null ? null : gramsText(batchG)}
-          missing="Cannot tell: the formula is not complete"
-          worked={<p>Everything that goes into the bowl, added up, by the batch formula. Derived: a sum.</p>}
+          missing={say.cannotTellFormulaNotComplete}
+          worked={<p>{say.everythingGoesIntoBowlAddedUp}</p>}
         />
       )}
     </Computed>
@@ -29,29 +30,30 @@ export function Together() {
         <>
           <div class="answers">
             <Answer
-              label="All moulds take"
+              label={say.allMouldsTake}
               value={capacityG === null ? null : gramsText(capacityG)}
-              missing="Cannot tell: a mould is not fully measured, or there is none"
-              worked={<p>Fill of each mould × how many of it, added up. Derived.</p>}
+              missing={say.cannotTellMouldNotFully}
+              worked={<p>{say.fillEachMouldHowManyAdded}</p>}
             />
             <Answer
-              label={leftoverG !== null && leftoverG < 0 ? 'Short of full moulds by' : 'Left over'}
+              label={leftoverG !== null && leftoverG < 0 ? say.shortOfFullMouldsBy : say.leftOver}
               value={leftoverG === null ? null : gramsText(Math.abs(leftoverG))}
-              missing="Cannot tell: formula or moulds are not complete"
+              missing={say.cannotTellFormulaMouldsNot}
               worked={
                 <p>
-                  {batchG === null || capacityG === null
-                    ? 'Mix less what all moulds take.'
-                    : `${gramsText(batchG)} of mix less ${gramsText(capacityG)} of moulds.`}{' '}
-                  The test poach and what stays in the bowl come off the mix first. Derived.
+                  {say.testPoachWhatStaysBowlCome(
+                    batchG === null || capacityG === null
+                      ? say.mixLessWhatAllMouldsTake
+                      : say.ofMixLessOfMoulds(gramsText(batchG), gramsText(capacityG)),
+                  )}
                 </p>
               }
             />
             {actualTotalG === null ? null : (
               <Answer
-                label="Filled so far, as weighed"
+                label={say.filledSoFarAsWeighed}
                 value={gramsText(actualTotalG)}
-                worked={<p>What each filled mould weighed, net, added up. Derived: a sum.</p>}
+                worked={<p>{say.whatEachFilledMouldWeighedNet}</p>}
               />
             )}
           </div>

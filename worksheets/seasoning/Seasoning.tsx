@@ -1,4 +1,5 @@
 import { newSeasoningSlice } from '@larderwright/calc/seasoning';
+import * as say from '#words/seasoning/Seasoning.ts';
 import { BlankForm } from '../parts/blank-form.tsx';
 import { later } from '../parts/later.tsx';
 import type { SiteLinks } from '../parts/links.ts';
@@ -25,16 +26,16 @@ export default function Seasoning({ links, standing }: { links: SiteLinks; stand
   return (
     <WorksheetFrame links={links}>
       <section aria-labelledby="mix-and-scale">
-        <h2 id="mix-and-scale">The mix and the scale</h2>
+        <h2 id="mix-and-scale">{say.theMixAndTheScale}</h2>
         <SharedFields findings={ready?.findings ?? []} />
       </section>
       <section aria-labelledby="blends">
-        <h2 id="blends">Blends by parts</h2>
+        <h2 id="blends">{say.blendsByParts}</h2>
         <Blends
           meanwhile={
             <BlankForm
-              caption="A blend"
-              columns={['Spice', 'Form', 'Parts', 'g/kg of the mix', 'Grams', 'On the scale']}
+              caption={say.aBlend}
+              columns={[say.spice, say.form, say.parts, say.gKgOfTheMix, say.grams, say.onTheScale]}
               rows={8}
             />
           }
@@ -42,15 +43,15 @@ export default function Seasoning({ links, standing }: { links: SiteLinks; stand
         <AddBlend />
       </section>
       <section aria-labelledby="loose">
-        <h2 id="loose">Seasonings by themselves</h2>
-        <LooseList meanwhile={<NotYet what="None yet" />} />
+        <h2 id="loose">{say.seasoningsByThemselves}</h2>
+        <LooseList meanwhile={<NotYet what={say.noneYet} />} />
         <AddLoose />
       </section>
       <section aria-labelledby="all-seasoning">
-        <h2 id="all-seasoning">All seasoning together</h2>
+        <h2 id="all-seasoning">{say.allSeasoningTogether}</h2>
         <Together meanwhile={<NotYet />} />
       </section>
-      <CardDesk about="A label for the jar, with parts, dose, allergens and weights.">
+      <CardDesk about={say.labelJarPartsDoseAllergens}>
         {(paper) => <JarCard computed={ready} paper={paper} standing={standing} />}
       </CardDesk>
     </WorksheetFrame>

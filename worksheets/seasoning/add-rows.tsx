@@ -1,4 +1,5 @@
 import { newLooseSpice, newSeasoningBlend } from '@larderwright/calc/seasoning';
+import * as say from '#words/seasoning/add-rows.ts';
 import { newId } from '../state/clock.ts';
 import { addRow } from '../state/rows.ts';
 import { $life } from '../state/store.ts';
@@ -6,12 +7,12 @@ import { useShared } from '../state/use-shared.ts';
 
 /** Begins a blend. */
 export function AddBlend() {
-  return <Add label="Add a blend" add={() => addRow('seasoning.blends', newSeasoningBlend(newId()))} />;
+  return <Add label={say.addABlend} add={() => addRow('seasoning.blends', newSeasoningBlend(newId()))} />;
 }
 
 /** Begins a seasoning that goes in by itself. */
 export function AddLoose() {
-  return <Add label="Add a seasoning" add={() => addRow('seasoning.loose', newLooseSpice(newId()))} />;
+  return <Add label={say.addASeasoning} add={() => addRow('seasoning.loose', newLooseSpice(newId()))} />;
 }
 
 function Add({ label, add }: { label: string; add: () => void }) {

@@ -1,12 +1,13 @@
 import { BLEND_STYLES, blendOfStyle, blendStyleOf, type SeasoningBlend } from '@larderwright/calc/seasoning';
 import { useState } from 'preact/hooks';
+import * as say from '#words/seasoning/begin-style.ts';
 import { ChoiceField } from '../parts/choice-field.tsx';
 import { newId } from '../state/clock.ts';
 import { editAt } from '../state/store.ts';
 
 const CHOICES = BLEND_STYLES.map(({ id, name, use, doseGPerUnit: { min, max }, unit }) => ({
   value: id,
-  label: `${name}: ${use.toLowerCase()}, ${min} to ${max} ${unit}`,
+  label: say.to(name, use.toLowerCase(), min, max, unit),
 }));
 
 /** Begins an empty blend from a teaching style. */
@@ -31,15 +32,15 @@ export function BeginStyle({ blend }: { blend: SeasoningBlend }) {
   return (
     <div class="add-row">
       <ChoiceField
-        label="Begin from a style"
+        label={say.beginFromAStyle}
         value={styleId}
-        empty="None: I add my own spices"
+        empty={say.noneIAddMyOwnSpices}
         choices={CHOICES}
         onChoose={choose}
-        hint="Invented proportions for teaching; doses are common practice, no source. A brine counts by the litre: type its own dose."
+        hint={say.inventedProportionsTeaching}
       />
       <button type="button" disabled={!style} onClick={begin}>
-        Put in these parts
+        {say.putInTheseParts}
       </button>
     </div>
   );

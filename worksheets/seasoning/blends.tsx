@@ -1,5 +1,6 @@
 import { newBlendItem, type SeasoningBlend } from '@larderwright/calc/seasoning';
 import { Fragment } from 'preact';
+import * as say from '#words/seasoning/blends.ts';
 import { Answer } from '../parts/answer.tsx';
 import { DateField } from '../parts/date-field.tsx';
 import { at, FindingList } from '../parts/finding-list.tsx';
@@ -47,7 +48,7 @@ interface BlendSectionProps {
 
 function BlendSection({ blend, place, last, computed }: BlendSectionProps) {
   const path = `${LIST}.${blend.id}`;
-  const name = blend.name || `Blend ${place + 1}`;
+  const name = blend.name || say.blend(place + 1);
   const findings = computed?.findings ?? [];
   const weights = computed?.values.blends.find(({ blendId }) => blendId === blend.id) ?? null;
   return (
@@ -57,10 +58,10 @@ function BlendSection({ blend, place, last, computed }: BlendSectionProps) {
         <RowTools list={LIST} id={blend.id} label={name} first={place === 0} last={last} />
       </div>
       <div class="fields">
-        <TextField path={`${path}.name`} label="Name of the blend" />
+        <TextField path={`${path}.name`} label={say.nameOfTheBlend} />
         <NumberField
           path={`${path}.dose`}
-          label="Dose of the blend, on the total mix"
+          label={say.doseOfTheBlendOnThe}
           kind="fraction"
           units={['g/kg', '%']}
           range={DOSE}
@@ -68,14 +69,18 @@ function BlendSection({ blend, place, last, computed }: BlendSectionProps) {
         />
         <NumberField
           path={`${path}.stockTimes`}
-          label="Mix for so many batches"
+          label={say.mixForSoManyBatches}
           kind="ratio"
           range={{ min: 0, max: 10_000 }}
-          unitSlot={<span class="field-unit">batches</span>}
-          hint="A larger stock is weighed more truly. One batch's share of it goes in."
+          unitSlot={<span class="field-unit">{say.batches}</span>}
+          hint={say.largerStockWeighedMoreTrulyOne}
           findings={at(findings, `${path}.stockTimes`)}
         />
-        <DateField path={`${path}.groundOn`} label="Ground on" findings={at(findings, `${path}.groundOn`)} />
+        <DateField
+          path={`${path}.groundOn`}
+          label={say.groundOn}
+          findings={at(findings, `${path}.groundOn`)}
+        />
       </div>
       {blend.items.length === 0 ? <BeginStyle blend={blend} /> : null}
       <ol class="ledger">
@@ -96,33 +101,31 @@ function BlendSection({ blend, place, last, computed }: BlendSectionProps) {
       </ol>
       <p class="buttons">
         <button type="button" onClick={() => addRow(`${path}.items`, newBlendItem(newId()))}>
-          Add a spice to {name}
+          {say.addASpiceTo(name)}
         </button>
       </p>
       <FindingList findings={at(findings, path)} />
       <div class="answers">
         <Answer
-          label="Of this blend into the batch"
+          label={say.ofThisBlendIntoTheBatch}
           value={
             weights && weights.items.length > 0 && weights.massG !== null ? gramsText(weights.massG) : null
           }
-          missing="Cannot tell: parts, dose or the total mix are missing"
-          worked={<p>{seasoningWorkings.massG} Derived.</p>}
+          missing={say.cannotTellPartsDoseTotalMix}
+          worked={<p>{say.derived(seasoningWorkings.massG)}</p>}
         />
         {weights?.stockG != null && weights.stockTimes !== 1 && weights.items.length > 0 ? (
           <Answer
-            label="Stock to mix"
+            label={say.stockToMix}
             value={gramsText(weights.stockG)}
-            worked={<p>What this batch takes, times the batches to mix for. Derived.</p>}
+            worked={<p>{say.whatBatchTakesTimesBatchesMix}</p>}
           />
         ) : null}
         {weights?.stockTimesNeeded != null && weights.stockTimesNeeded > (weights.stockTimes ?? 0) ? (
           <Answer
-            label="Batches to mix for, so that this scale shows every spice"
+            label={say.batchesMixScaleShowsEverySpice}
             value={String(weights.stockTimesNeeded)}
-            worked={
-              <p>{seasoningWorkings.stockTimesNeeded} Derived; five steps: common practice, no source.</p>
-            }
+            worked={<p>{say.derivedFiveStepsCommonPractice(seasoningWorkings.stockTimesNeeded)}</p>}
           />
         ) : null}
       </div>

@@ -1,20 +1,21 @@
 import type { SeasoningSlice } from '@larderwright/calc/seasoning';
+import * as say from '#words/seasoning/field-names.ts';
 import { spiceName } from './row-names.ts';
 
 const FIELDS: Readonly<Record<string, string>> = {
-  dose: 'the dose of',
-  stockTimes: 'how many batches to mix for, of',
-  parts: 'the parts of',
+  dose: say.theDoseOf,
+  stockTimes: say.howManyBatchesToMixFor,
+  parts: say.thePartsOf,
 };
 
 /** An input of the seasoning in the middle of a sentence. */
 export function seasoningFieldName(field: string, slice: SeasoningSlice): string {
-  if (field === 'seasoning.batch') return 'the total mix';
-  if (field === 'seasoning.scaleReadability') return 'the step of the scale';
+  if (field === 'seasoning.batch') return say.theTotalMix;
+  if (field === 'seasoning.scaleReadability') return say.theStepOfTheScale;
   const key = field.slice(field.lastIndexOf('.') + 1);
   const rows = [...slice.blends.flatMap(({ items }) => items), ...slice.loose];
   const row = rows.find(({ id }) => field.includes(`.${id}.`));
   const blend = slice.blends.find(({ id }) => field.includes(`.${id}.`));
-  const name = row ? spiceName(row) || 'an unnamed spice' : blend?.name.trim() || 'an unnamed blend';
+  const name = row ? spiceName(row) || say.anUnnamedSpice : blend?.name.trim() || say.anUnnamedBlend;
   return `${FIELDS[key] ?? key} ${name}`;
 }

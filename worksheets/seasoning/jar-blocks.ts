@@ -8,6 +8,7 @@ import type {
   SeasoningValues,
   SeasoningWeight,
 } from '@larderwright/calc/seasoning';
+import * as say from '#words/seasoning/jar-blocks.ts';
 import { filled, percent, words, worked } from '../batch-sheet/build/filled.ts';
 import type { Filled } from '../batch-sheet/sheet-model.ts';
 import type { CardBlock, CardTable } from '../parts/card-blocks.tsx';
@@ -15,17 +16,17 @@ import { SPICE_FORM_NAMES } from '../words/seasoning.ts';
 import { spiceName } from './row-names.ts';
 
 const BLEND_COLUMNS = [
-  'Spice',
-  'Form',
-  'Parts',
-  'Share',
+  say.spice,
+  say.form,
+  say.parts,
+  say.share,
   'g/kg',
-  'Weigh',
-  'Whole to grind',
-  'Scale reads',
-  'Lot',
+  say.weigh,
+  say.wholeToGrind,
+  say.scaleReads,
+  say.lot,
 ];
-const LOOSE_COLUMNS = ['Seasoning', 'Form', 'Dose', 'Salt in it', 'Weigh', 'Scale reads', 'Lot'];
+const LOOSE_COLUMNS = [say.seasoning, say.form, say.dose, say.saltInIt, say.weigh, say.scaleReads, say.lot];
 
 const made = (text: string): Filled => ({ text, flag: 'W' });
 
@@ -34,7 +35,11 @@ function weighCell(weight: SeasoningWeight | undefined): Filled | null {
   const { dilution, onScaleG, weighable, toWeighG } = weight;
   if (dilution)
     return made(
-      `${fixedText(dilution.useG, 2)} g of ${plainText(Number(dilution.spiceG.toFixed(3)))} g in ${fixedText(dilution.saltG, 2)} g salt`,
+      say.gOfGInGSalt(
+        fixedText(dilution.useG, 2),
+        plainText(Number(dilution.spiceG.toFixed(3))),
+        fixedText(dilution.saltG, 2),
+      ),
     );
   return weighable === true && onScaleG !== null ? made(`${plainText(onScaleG)} g`) : worked(toWeighG, true);
 }
@@ -81,10 +86,11 @@ const allergenText = (allergens: readonly Allergen[]) => allergens.map(({ name }
 function allergenLines(values: SeasoningValues): string[] {
   const { euAllergens, usAllergens, allergensUnknown } = values;
   return [
-    `Allergens, EU and UK list: ${allergenText(euAllergens) || 'none known'}. United States list: ${allergenText(usAllergens) || 'none known'}.`,
-    ...(allergensUnknown.length > 0
-      ? [`Not known for ${allergensUnknown.length} of the kitchen's own: read the pack.`]
-      : []),
+    say.allergensEuUkListUnitedStates(
+      allergenText(euAllergens) || say.noneKnown,
+      allergenText(usAllergens) || say.noneKnown,
+    ),
+    ...(allergensUnknown.length > 0 ? [say.notKnownKitchensOwnReadPack(allergensUnknown.length)] : []),
   ];
 }
 
@@ -94,31 +100,31 @@ export function jarBlocks(batch: Batch, slice: SeasoningSlice, values: Seasoning
   const said = values.blends.some(({ items }) => items.length > 0) || values.loose.length > 0;
   return [
     {
-      title: 'Into what, and on which scale',
+      title: say.intoWhatAndOnWhichScale,
       rows: [
         [
-          { label: 'Product', value: words(batch.product.name), wide: true },
-          { label: 'Kitchen', value: words(batch.product.kitchen), wide: true },
+          { label: say.product, value: words(batch.product.name), wide: true },
+          { label: say.kitchen, value: words(batch.product.kitchen), wide: true },
           {
-            label: 'Total mix',
+            label: say.totalMix,
             value: filled('mass', slice.batch, slice.batch.unit) ?? worked(values.batchG, true),
             unit: 'kg',
           },
         ],
         [
-          { label: 'Scale step', value: filled('mass', slice.scaleReadability, 'g'), unit: 'g' },
+          { label: say.scaleStep, value: filled('mass', slice.scaleReadability, 'g'), unit: 'g' },
           {
-            label: 'Too little for it',
-            value: slice.diluteInSalt ? 'carried in salt, 1 in 10' : 'left as is',
+            label: say.tooLittleForIt,
+            value: slice.diluteInSalt ? say.carriedInSalt1In10 : say.leftAsIs,
             wide: true,
           },
           {
-            label: 'Left in the mill',
+            label: say.leftInTheMill,
             value: filled('fraction', slice.grindingLoss, '%'),
             unit: '%',
           },
           {
-            label: 'Times the tasted batch',
+            label: say.timesTheTastedBatch,
             value: filled('ratio', slice.timesTasted, 'ratio', false),
           },
         ],
@@ -127,48 +133,48 @@ export function jarBlocks(batch: Batch, slice: SeasoningSlice, values: Seasoning
     ...blends.map((blend, place): CardBlock => {
       const weights = values.blends.find(({ blendId }) => blendId === blend?.id);
       return {
-        title: blend === null ? 'Jar' : `Jar: ${blend.name.trim() || `blend ${place + 1}`}`,
+        title: blend === null ? say.jar : say.jar2(blend.name.trim() || say.blend(place + 1)),
         rows: [
           [
-            { label: 'Blend', value: blend && words(blend.name), wide: true },
+            { label: say.blend2, value: blend && words(blend.name), wide: true },
             {
-              label: 'Dose',
+              label: say.dose,
               value: blend && filled('fraction', blend.dose, 'g/kg'),
-              unit: 'g/kg of total mix',
+              unit: say.gKgOfTotalMix,
             },
             {
-              label: 'Into this batch',
+              label: say.intoThisBatch,
               value: weights?.items.length ? worked(weights.massG, true) : null,
               unit: 'g',
             },
-            { label: 'Ground on', value: blend && words(blend.groundOn), unit: 'date' },
+            { label: say.groundOn, value: blend && words(blend.groundOn), unit: say.date },
           ],
           [
-            { label: 'Mixed for batches', value: blend && filled('ratio', blend.stockTimes, 'ratio', false) },
+            { label: say.mixedForBatches, value: blend && filled('ratio', blend.stockTimes, 'ratio', false) },
             {
-              label: 'Stock in all',
+              label: say.stockInAll,
               value: weights?.items.length ? worked(weights.stockG, true) : null,
               unit: 'g',
             },
-            { label: 'Mixed by' },
-            { label: 'Mixed on', unit: 'date' },
+            { label: say.mixedBy },
+            { label: say.mixedOn, unit: say.date },
           ],
         ],
         table: blendTable(blend?.items ?? [], weights?.items ?? []),
       };
     }),
-    { title: 'By themselves', table: looseTable(slice.loose, values.loose) },
+    { title: say.byThemselves, table: looseTable(slice.loose, values.loose) },
     {
-      title: 'Salt and allergens',
+      title: say.saltAndAllergens,
       rows: [
         [
           {
-            label: 'Plain salt to leave out',
+            label: say.plainSaltToLeaveOut,
             value: values.dilutionSaltG > 0 ? worked(values.dilutionSaltG, true) : null,
             unit: 'g',
           },
-          { label: 'Salt the seasoning brings', value: said ? carriedText(values) : null, unit: 'g' },
-          ...(said ? [] : [{ label: 'Allergens, from the packs', broad: true }]),
+          { label: say.saltTheSeasoningBrings, value: said ? carriedText(values) : null, unit: 'g' },
+          ...(said ? [] : [{ label: say.allergensFromThePacks, broad: true }]),
         ],
       ],
       lines: said ? allergenLines(values) : [],
@@ -179,5 +185,5 @@ export function jarBlocks(batch: Batch, slice: SeasoningSlice, values: Seasoning
 function carriedText({ carriedSaltG }: SeasoningValues): Filled | null {
   if (carriedSaltG === null) return null;
   const { min, max } = carriedSaltG;
-  return made(min === max ? `${fixedText(max, 1)} g` : `${fixedText(min, 1)} to ${fixedText(max, 1)} g`);
+  return made(min === max ? `${fixedText(max, 1)} g` : say.toG(fixedText(min, 1), fixedText(max, 1)));
 }

@@ -1,3 +1,4 @@
+import * as say from '#words/seasoning/jar-card.ts';
 import type { Paper } from '../batch-sheet/sheet-page.tsx';
 import { type CardBlock, CardBlocks } from '../parts/card-blocks.tsx';
 import { BLANK_HEAD } from '../parts/card-head.ts';
@@ -6,52 +7,52 @@ import type { SeasoningComputed } from './compute.ts';
 
 const BLANK: readonly CardBlock[] = [
   {
-    title: 'Into what, and on which scale',
+    title: say.intoWhatAndOnWhichScale,
     rows: [
       [
-        { label: 'Product', wide: true },
-        { label: 'Kitchen', wide: true },
-        { label: 'Total mix', unit: 'kg' },
-        { label: 'Scale step', unit: 'g' },
+        { label: say.product, wide: true },
+        { label: say.kitchen, wide: true },
+        { label: say.totalMix, unit: 'kg' },
+        { label: say.scaleStep, unit: 'g' },
       ],
     ],
   },
   {
-    title: 'Jar',
+    title: say.jar,
     rows: [
       [
-        { label: 'Blend', wide: true },
-        { label: 'Dose', unit: 'g/kg of total mix' },
-        { label: 'Into this batch', unit: 'g' },
-        { label: 'Ground on', unit: 'date' },
+        { label: say.blend, wide: true },
+        { label: say.dose, unit: say.gKgOfTotalMix },
+        { label: say.intoThisBatch, unit: 'g' },
+        { label: say.groundOn, unit: say.date },
       ],
       [
-        { label: 'Mixed for batches' },
-        { label: 'Stock in all', unit: 'g' },
-        { label: 'Mixed by' },
-        { label: 'Mixed on', unit: 'date' },
+        { label: say.mixedForBatches },
+        { label: say.stockInAll, unit: 'g' },
+        { label: say.mixedBy },
+        { label: say.mixedOn, unit: say.date },
       ],
     ],
     table: {
-      columns: ['Spice', 'Form', 'Parts', 'g/kg', 'Weigh g', 'Scale reads', 'Lot'],
+      columns: [say.spice, say.form, say.parts, 'g/kg', say.weighG, say.scaleReads, say.lot],
       rows: [],
       blankRows: 14,
     },
   },
   {
-    title: 'By themselves',
+    title: say.byThemselves,
     table: {
-      columns: ['Seasoning', 'Form', 'Dose g/kg', 'Weigh g', 'Scale reads', 'Lot'],
+      columns: [say.seasoning, say.form, say.doseGKg, say.weighG, say.scaleReads, say.lot],
       rows: [],
       blankRows: 5,
     },
   },
   {
-    title: 'Salt and allergens',
+    title: say.saltAndAllergens,
     rows: [
       [
-        { label: 'Salt it brings', unit: 'g' },
-        { label: 'Allergens, from the packs', broad: true },
+        { label: say.saltItBrings, unit: 'g' },
+        { label: say.allergensFromThePacks, broad: true },
       ],
     ],
   },
@@ -62,12 +63,12 @@ export function JarCard(props: { computed: SeasoningComputed | null; paper: Pape
   const { computed, paper, standing } = props;
   return (
     <PrintCard
-      title="Seasoning by parts"
+      title={say.seasoningByParts}
       head={computed?.head ?? BLANK_HEAD}
       paper={paper}
       stops={[]}
       standing={standing}
-      noRules="Ceilings of taste: common practice, no source; no rule set"
+      noRules={say.ceilingsTasteCommonPracticeNo}
     >
       <CardBlocks blocks={computed?.blocks ?? BLANK} />
     </PrintCard>

@@ -1,5 +1,6 @@
 import type { Finding } from '@larderwright/calc/findings';
 import { rangeIn } from '@larderwright/calc/quantities';
+import * as say from '#words/seasoning/shared-fields.ts';
 import { ChoiceField } from '../parts/choice-field.tsx';
 import { at } from '../parts/finding-list.tsx';
 import { NumberField } from '../parts/number-field.tsx';
@@ -7,8 +8,8 @@ import { editAt } from '../state/store.ts';
 import { useAt } from '../state/use-shared.ts';
 
 const TOO_LITTLE = [
-  { value: 'yes', label: 'Carry it in salt, one part in ten' },
-  { value: 'no', label: 'Leave it as it is' },
+  { value: 'yes', label: say.carryItInSaltOnePart },
+  { value: 'no', label: say.leaveItAsItIs },
 ];
 
 /** What every row is weighed into and on. */
@@ -18,41 +19,41 @@ export function SharedFields({ findings }: { findings: readonly Finding[] }) {
     <div class="fields">
       <NumberField
         path="seasoning.batch"
-        label="Total mix"
+        label={say.totalMix}
         kind="mass"
         units={['kg', 'g', 'lb']}
-        hint="Everything in the bowl. Blank: the total of the formula, with this seasoning in it."
+        hint={say.everythingBowlBlankTotal}
         findings={at(findings, 'seasoning.batch')}
       />
       <NumberField
         path="seasoning.scaleReadability"
-        label="Smallest step of the spice scale"
+        label={say.smallestStepOfTheSpiceScale}
         kind="mass"
         units={['g', 'mg']}
         range={rangeIn('g', 0, 100)}
         findings={at(findings, 'seasoning.scaleReadability')}
       />
       <ChoiceField
-        label="Too little for the scale"
+        label={say.tooLittleForTheScale}
         value={dilute ? 'yes' : 'no'}
         choices={TOO_LITTLE}
         onChoose={(value) => editAt('seasoning.diluteInSalt', value === 'yes')}
-        hint="Spice only. Curing salt is never carried in anything."
+        hint={say.spiceOnlyCuringSaltNever}
       />
       <NumberField
         path="seasoning.grindingLoss"
-        label="Left in the mill, of whole spice"
+        label={say.leftInTheMillOfWhole}
         kind="fraction"
-        hint="2 to 5 %: common practice, no source."
+        hint={say.n2To5CommonPracticeNo}
         findings={at(findings, 'seasoning.grindingLoss')}
       />
       <NumberField
         path="seasoning.timesTasted"
-        label="Times the batch it was tasted in"
+        label={say.timesTheBatchItWasTasted}
         kind="ratio"
         range={{ min: 0, max: 1000 }}
-        unitSlot={<span class="field-unit">times</span>}
-        hint="Above five, strong aromatics are tasted in, not just multiplied."
+        unitSlot={<span class="field-unit">{say.times}</span>}
+        hint={say.aboveFiveStrongAromaticsTasted}
         findings={at(findings, 'seasoning.timesTasted')}
       />
     </div>

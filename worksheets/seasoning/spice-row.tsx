@@ -1,5 +1,6 @@
 import { fixedText, plainText } from '@larderwright/calc/quantities';
 import type { BlendItem, LooseSpice, SeasoningWeight } from '@larderwright/calc/seasoning';
+import * as say from '#words/seasoning/spice-row.ts';
 import { ChoiceField } from '../parts/choice-field.tsx';
 import { at, FindingList } from '../parts/finding-list.tsx';
 import { NumberField } from '../parts/number-field.tsx';
@@ -23,7 +24,7 @@ interface SpiceRowProps {
 /** What is weighed: whole steps of the scale where it shows them. */
 function toWeighText({ toWeighG, onScaleG, weighable, dilution }: SeasoningWeight): string {
   if (toWeighG === null) return '–';
-  if (dilution) return `${gramsText(dilution.useG)} of its dilution`;
+  if (dilution) return say.ofItsDilution(gramsText(dilution.useG));
   if (weighable === true && onScaleG !== null) return `${plainText(onScaleG)} g`;
   return gramsText(toWeighG);
 }
@@ -31,22 +32,22 @@ function toWeighText({ toWeighG, onScaleG, weighable, dilution }: SeasoningWeigh
 /** One spice of a blend, or one that goes in by itself. */
 export function SpiceRow({ list, row, place, last, weight, computed }: SpiceRowProps) {
   const path = `${list}.${row.id}`;
-  const name = spiceName(row) || `Spice ${place + 1}`;
+  const name = spiceName(row) || say.spice(place + 1);
   const findings = computed?.findings ?? [];
   const inBlend = 'parts' in row;
   const measure = inBlend ? `${path}.parts` : `${path}.dose`;
   return (
     <li class="ledger-row ledger-spice" aria-label={name}>
       <ChoiceField
-        label="Spice"
+        label={say.spice2}
         value={row.spiceId ?? ''}
-        empty="One of my own"
+        empty={say.oneOfMyOwn}
         choices={SPICE_CHOICES}
         onChoose={(id) => editAt(path, withSpice(row, id))}
         compact
       />
       <ChoiceField
-        label="Form"
+        label={say.form}
         value={row.form}
         choices={formChoices(row)}
         onChoose={(form) => editAt(`${path}.form`, form)}
@@ -55,16 +56,16 @@ export function SpiceRow({ list, row, place, last, weight, computed }: SpiceRowP
       {inBlend ? (
         <NumberField
           path={measure}
-          label={`Parts of ${name}`}
+          label={say.partsOf(name)}
           kind="ratio"
           range={{ min: 0, max: 100_000 }}
-          unitSlot={<span class="field-unit">parts</span>}
+          unitSlot={<span class="field-unit">{say.parts}</span>}
           compact
         />
       ) : (
         <NumberField
           path={measure}
-          label={`Dose of ${name}`}
+          label={say.doseOf(name)}
           kind="fraction"
           units={['g/kg', '%']}
           range={{ min: 0, max: 0.2 }}
@@ -74,16 +75,16 @@ export function SpiceRow({ list, row, place, last, weight, computed }: SpiceRowP
       <dl class="ledger-figures">
         {weight?.shareFraction == null ? null : (
           <div>
-            <dt>Share</dt>
+            <dt>{say.share}</dt>
             <dd>{percentText(weight.shareFraction, 1)}</dd>
           </div>
         )}
         <div>
-          <dt>Dose</dt>
+          <dt>{say.dose}</dt>
           <dd>{weight?.gPerKg == null ? '–' : `${fixedText(weight.gPerKg, 2)} g/kg`}</dd>
         </div>
         <div>
-          <dt>Weigh</dt>
+          <dt>{say.weigh}</dt>
           <dd>{weight === null ? '–' : toWeighText(weight)}</dd>
         </div>
       </dl>
@@ -94,19 +95,17 @@ export function SpiceRow({ list, row, place, last, weight, computed }: SpiceRowP
       </div>
       {row.spiceId === null ? (
         <div class="ledger-more">
-          <TextField path={`${path}.name`} label="Name of this spice" />
+          <TextField path={`${path}.name`} label={say.nameOfThisSpice} />
         </div>
       ) : null}
       {mayCarrySalt(row) ? (
         <details class="pack ledger-more">
-          <summary>Salt in it, by the pack</summary>
+          <summary>{say.saltInItByThePack}</summary>
           <NumberField
             path={`${path}.salt`}
-            label={`Salt in ${name}`}
+            label={say.saltIn(name)}
             kind="fraction"
-            hint={
-              row.spiceId === null ? 'Blank: it is taken to hold none.' : 'Blank: the usual band is counted.'
-            }
+            hint={row.spiceId === null ? say.blankItIsTakenToHold : say.blankTheUsualBandIsCounted}
           />
         </details>
       ) : null}

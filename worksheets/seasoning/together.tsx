@@ -1,4 +1,5 @@
 import { type SeasoningValues, spiceOf } from '@larderwright/calc/seasoning';
+import * as say from '#words/seasoning/together.ts';
 import { Answer } from '../parts/answer.tsx';
 import { Computed } from '../parts/computed.tsx';
 import { FigureTable } from '../parts/figure-table.tsx';
@@ -25,22 +26,15 @@ export function Together() {
           />
           <div class="answers">
             <Answer
-              label="Total mix it is dosed on"
+              label={say.totalMixItIsDosedOn}
               value={values.batchG === null ? null : gramsText(values.batchG)}
-              missing="Cannot tell: type the total mix, or write the formula"
-              worked={
-                <p>
-                  By the formula: everything in the bowl without this seasoning, divided by one less all its
-                  doses, so that a dose counts on the finished mix. Derived: mass balance.
-                </p>
-              }
+              missing={say.cannotTellTypeTotalMixWrite}
+              worked={<p>{say.formulaEverythingBowlWithout}</p>}
             />
             <Answer
-              label="All seasoning"
+              label={say.allSeasoning}
               value={values.totalG === null || !isBegun(values) ? null : gramsText(values.totalG)}
-              worked={
-                <p>{seasoningWorkings.massG} Added up over every blend and every loose seasoning. Derived.</p>
-              }
+              worked={<p>{say.addedUpOverEveryBlendEvery(seasoningWorkings.massG)}</p>}
             />
             <SaltAnswers values={values} />
           </div>
@@ -50,15 +44,12 @@ export function Together() {
             <WriteOwnLines
               lines={lines}
               prefix={SEASONING_LINE}
-              label="Write these grams into the formula"
-              hint="Lines this page wrote before are replaced. Seasonings you wrote into the formula yourself stay: take them out if they are the same."
-              done="The seasoning stands in the formula."
+              label={say.writeTheseGramsIntoTheFormula}
+              hint={say.linesPageWroteBeforeReplaced}
+              done={say.theSeasoningStandsInTheFormula}
             />
           ) : (
-            <p class="say">
-              The total mix was typed by hand. Leave it blank to write these grams into the formula of the
-              batch.
-            </p>
+            <p class="say">{say.totalMixTypedHandLeaveBlank}</p>
           )}
         </>
       )}
@@ -77,20 +68,20 @@ function SaltAnswers({ values: { dilutionSaltG, carriedSaltG } }: { values: Seas
     <>
       {dilutionSaltG > 0 ? (
         <Answer
-          label="Plain salt to leave out, for the dilutions"
+          label={say.plainSaltLeaveOutDilutions}
           value={gramsText(dilutionSaltG)}
-          worked={<p>{seasoningWorkings.dilution} Derived; one in ten: common practice, no source.</p>}
+          worked={<p>{say.derivedOneTenCommonPracticeNo(seasoningWorkings.dilution)}</p>}
         />
       ) : null}
       {carried ? (
         <Answer
-          label="Salt that salty seasonings bring"
+          label={say.saltThatSaltySeasoningsBring}
           value={
             carried.min === carried.max
               ? gramsText(carried.min)
-              : `${gramsText(carried.min)} to ${gramsText(carried.max)}`
+              : say.to(gramsText(carried.min), gramsText(carried.max))
           }
-          worked={<p>Grams of each × its salt, by the pack or the usual band: common practice, no source.</p>}
+          worked={<p>{say.gramsEachSaltPackUsualBand}</p>}
         />
       ) : null}
     </>
@@ -102,8 +93,8 @@ function CeilingTable({ values }: { values: SeasoningValues }) {
   return (
     <>
       <FigureTable
-        caption="Each spice, all its sources together, against its ceiling of taste"
-        columns={['Spice', 'On the total mix', 'Of its ceiling']}
+        caption={say.eachSpiceAllSourcesTogether}
+        columns={[say.spice, say.onTheTotalMix, say.ofItsCeiling]}
         rows={values.totals.map(({ spiceId, gPerKgByForm, ceilingShare, open }) => ({
           key: spiceId,
           head: spiceOf(spiceId)?.name ?? spiceId,
@@ -111,21 +102,19 @@ function CeilingTable({ values }: { values: SeasoningValues }) {
             Object.entries(gPerKgByForm)
               .map(([form, dose]) => {
                 const said =
-                  dose === null || dose === undefined ? 'not known' : `${Number(dose.toFixed(3))} g/kg`;
+                  dose === null || dose === undefined ? say.notKnown : `${Number(dose.toFixed(3))} g/kg`;
                 return `${said} ${SPICE_FORM_NAMES[form as keyof typeof SPICE_FORM_NAMES]}`;
               })
               .join(', '),
             ceilingShare === null
-              ? 'no ceiling known'
+              ? say.noCeilingKnown
               : open
-                ? `at least ${percentText(ceilingShare, 0)}`
+                ? say.atLeast(percentText(ceilingShare, 0))
                 : percentText(ceilingShare, 0),
           ],
         }))}
       />
-      <p class="say">
-        {seasoningWorkings.ceilingShare} Ceilings: common practice, no source; never a limit of law.
-      </p>
+      <p class="say">{say.ceilingsCommonPracticeNoSource(seasoningWorkings.ceilingShare)}</p>
     </>
   );
 }

@@ -1,0 +1,1 @@
+export const noSaltBrineReadsScale = 'No salt brine reads that on this scale.';

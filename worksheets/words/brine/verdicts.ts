@@ -1,0 +1,1 @@
+export const cannotTellChooseWayBrine = 'CANNOT TELL: choose the way of the brine';

@@ -1,0 +1,2 @@
+export const casingsAndLinks = 'Casings and links';
+export const sizesSpareCommonPracticeNo = 'Sizes and spare: common practice, no source; no rule set';

@@ -1,0 +1,2 @@
+export const asWeighed = 'As weighed';
+export const link = (index: number) => `Link ${index}`;

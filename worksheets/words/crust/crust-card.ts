@@ -1,0 +1,2 @@
+export const pastryCrust = 'Pastry crust';
+export const sheetsPasteCommonPracticeNo = 'Sheets and paste: common practice, no source; no rule set';

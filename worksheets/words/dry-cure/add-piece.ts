@@ -1,0 +1,1 @@
+export const addAPiece = 'Add a piece';

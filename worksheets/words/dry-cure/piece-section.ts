@@ -1,0 +1,12 @@
+export const piece = (place: number) => `Piece ${place}`;
+export const nameOfThePiece = 'Name of the piece';
+export const weightWithoutSkin = 'Weight without skin';
+export const weightWithItsSkin = 'Weight with its skin';
+export const onlyWhereSkinStaysTenthTaken = 'Only where the skin stays on. A tenth is taken off for it.';
+export const thickestPlace = 'Thickest place';
+export const onTheScale = 'On the scale';
+export const curingSaltAsWeighed = 'Curing salt, as weighed';
+export const plainSaltAsWeighed = 'Plain salt, as weighed';
+export const sugarAsWeighed = 'Sugar, as weighed';
+export const weightOfThePieceNow = 'Weight of the piece now';
+export const onALaterDayForIts = 'On a later day, for its loss.';

@@ -1,0 +1,1 @@
+export const cannotTellThereIsNoPiece = 'CANNOT TELL: there is no piece yet';

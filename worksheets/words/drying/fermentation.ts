@@ -1,0 +1,12 @@
+export const degreeHourRule = 'Degree-hour rule';
+export const notChosenNothingIsCounted = 'Not chosen: nothing is counted';
+export const onePlanNamesNeverBlended = 'The one your plan names. They are never blended.';
+export const ph53ByTheEnd = 'pH 5.3 by the end of the last stretch';
+export const notMeasured = 'Not measured';
+export const reached = 'Reached';
+export const notYet = 'Not yet';
+export const stretch = (place: number) => `Stretch ${place}`;
+export const chamberAtStretch = (place: number) => `Chamber at, stretch ${place}`;
+export const forStretch = (place: number) => `For, stretch ${place}`;
+export const stretch2 = (place: number) => `stretch ${place}`;
+export const addAStretch = 'Add a stretch';

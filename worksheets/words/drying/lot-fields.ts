@@ -1,0 +1,29 @@
+export const whatIsDried = 'What is dried';
+export const notChosenNothingIsJudged = 'Not chosen: nothing is judged';
+export const acceptedPlanByNameOrNumber = 'Accepted plan, by name or number';
+export const oneAuthorityProcessSpecialist =
+  'The one your authority or a process specialist accepted in writing.';
+export const weightWhenDryingBegan = 'Weight when drying began';
+export const weightNow = 'Weight now';
+export const weightToLose = 'Weight to lose';
+export const weightWhenDryingBeganPlanNames = 'Of the weight when drying began. Your plan names it.';
+export const saltAtTheStart = 'Salt at the start';
+export const moistureAtTheStart = 'Moisture at the start';
+export const proteinAtTheStart = 'Protein at the start';
+export const waterActivityMeasured = 'Water activity, measured';
+export const aBareNumberSuchAs0 = 'A bare number such as 0.92.';
+export const noWaterActivityWriteNumber0 =
+  'This is no water activity. Write a number from 0.5 to 1, such as 0.92.';
+export const phMeasured = 'pH, measured';
+export const aBareNumberSuchAs5 = 'A bare number such as 5.2.';
+export const noPhFoodWriteNumber2 = 'This is no pH of a food. Write a number from 2 to 9, such as 5.2.';
+export const moistureByTheLaboratory = 'Moisture, by the laboratory';
+export const proteinByTheLaboratory = 'Protein, by the laboratory';
+export const casingAcrossStuffed = 'Casing across, stuffed';
+export const allOfTheMix = 'All of the mix';
+export const dryIngredientsInIt = 'Dry ingredients in it';
+export const saltSpiceSugarAllElseGoes = 'Salt, spice, sugar and all else that goes in dry.';
+export const saltInIt = 'Salt in it';
+export const heldBeforeDryingAt = 'Held before drying at';
+export const blankNotHeldWarm = 'Blank: not held warm.';
+export const heldFor = 'Held for';

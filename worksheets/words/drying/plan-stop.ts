@@ -1,0 +1,2 @@
+export const stop = 'STOP';
+export const why = 'Why';

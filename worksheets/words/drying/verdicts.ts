@@ -1,0 +1,1 @@
+export const cannotTellSayWhatIsDried = 'CANNOT TELL: say what is dried';

@@ -1,0 +1,46 @@
+export const plateTestSpoonfulColdPlate =
+  'Plate test: a spoonful on a cold plate, at the temperature it is served at';
+export const time = 'Time';
+export const plateC = 'Plate °C';
+export const minutes = 'Minutes';
+export const runsHoldsCutsClean = 'Runs, holds, cuts clean';
+export const gelatineOrStockAddedG = 'Gelatine or stock added g';
+export const by = 'By';
+export const pouringCore40C104F =
+  'Pouring: core at 40 °C (104 °F) or below, jelly at 25 to 30 °C (77 to 86 °F)';
+export const roomInsideTheCrusts = 'Room inside the crusts';
+export const jellyForIt = 'Jelly for it';
+export const jellyWhenPoured = 'Jelly when poured';
+export const coreWhenPoured = 'Core when poured';
+export const go = 'Go';
+export const jellyC = 'Jelly °C';
+export const coreBeforeC = 'Core before °C';
+export const coreAfterC = 'Core after °C';
+export const coolingClockDoesNotStopWarm =
+  'The cooling clock does not stop for warm jelly. Heat the jelly right through first, then cool it.';
+export const whatIsSet = 'What is set';
+export const product = 'Product';
+export const kitchen = 'Kitchen';
+export const liquid = 'Liquid';
+export const forWord = 'For';
+export const setWith = 'Set with';
+export const strengthGTo100Ml = 'Strength, g to 100 mL';
+export const toldForBloom = 'Told for bloom';
+export const gelatineAtHand = 'Gelatine at hand';
+export const formOrGrade = 'Form or grade';
+export const bloom = 'Bloom';
+export const oneSheet = 'One sheet';
+export const madeOf = 'Made of';
+export const ruleBetweenBlooms = 'Rule between blooms';
+export const whatChangesTheSet = 'What changes the set';
+export const stockSetsByItself = 'Stock sets by itself';
+export const alcoholByVolume = 'Alcohol, by volume';
+export const sugar = 'Sugar';
+export const rawFruitInIt = 'Raw fruit in it';
+export const toWeigh = 'To weigh';
+export const byTheSquareRoot = 'By the square root';
+export const byTheLinearRule = 'By the linear rule';
+export const inSheets = 'In sheets';
+export const soakInWater = 'Soak in water';
+export const weighed = 'Weighed';
+export const lot = 'Lot';

@@ -1,0 +1,2 @@
+export const to = (low: string, high: string) => `${low} to ${high}`;
+export const sheets = (min: string) => `${min} sheets`;

@@ -1,0 +1,1 @@
+export const rawJellyNeitherBoiledNorTinned = 'Raw in the jelly, neither boiled nor tinned';

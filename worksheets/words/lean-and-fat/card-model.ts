@@ -1,0 +1,3 @@
+export const any = 'any';
+export const to = (text: string, text2: string) => `${text} to ${text2}`;
+export const unnamedMaterial = 'Unnamed material';

@@ -1,0 +1,21 @@
+export const theKg = 'the kg';
+export const theLb = 'the lb';
+export const fat = 'fat';
+export const fatInIt = 'Fat in it';
+export const protein = 'protein';
+export const proteinInIt = 'Protein in it';
+export const water = 'water';
+export const waterInIt = 'Water in it';
+export const salt = 'salt';
+export const saltInIt = 'Salt in it';
+export const material = (place: number) => `Material ${place}`;
+export const price = 'Price';
+export const money = 'money';
+export const priceFor = 'Price for';
+export const thereIs = 'There is';
+export const packFiguresSharesFixedWeight = (name: string) =>
+  `Pack figures, shares and a fixed weight: ${name}`;
+export const atLeastOfTheBlend = 'At least, of the blend';
+export const atMostOfTheBlend = 'At most, of the blend';
+export const fixedWeight = 'Fixed weight';
+export const goesWhateverTargetBlankFree = 'Goes in whatever the target. Blank: free.';

@@ -1,0 +1,1 @@
+export const nothingYetAddWhatLiesChiller = 'Nothing yet. Add what lies in the chiller.';

@@ -1,0 +1,13 @@
+export const theMixAndTheScale = 'The mix and the scale';
+export const blendsByParts = 'Blends by parts';
+export const aBlend = 'A blend';
+export const spice = 'Spice';
+export const form = 'Form';
+export const parts = 'Parts';
+export const gKgOfTheMix = 'g/kg of the mix';
+export const grams = 'Grams';
+export const onTheScale = 'On the scale';
+export const seasoningsByThemselves = 'Seasonings by themselves';
+export const noneYet = 'None yet';
+export const allSeasoningTogether = 'All seasoning together';
+export const labelJarPartsDoseAllergens = 'A label for the jar, with parts, dose, allergens and weights.';

@@ -1,0 +1,2 @@
+export const addABlend = 'Add a blend';
+export const addASeasoning = 'Add a seasoning';

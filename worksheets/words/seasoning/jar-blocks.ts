@@ -1,0 +1,46 @@
+export const spice = 'Spice';
+export const form = 'Form';
+export const parts = 'Parts';
+export const share = 'Share';
+export const weigh = 'Weigh';
+export const wholeToGrind = 'Whole to grind';
+export const scaleReads = 'Scale reads';
+export const lot = 'Lot';
+export const seasoning = 'Seasoning';
+export const dose = 'Dose';
+export const saltInIt = 'Salt in it';
+export const gOfGInGSalt = (useG: string, spiceG: string, saltG: string) =>
+  `${useG} g of ${spiceG} g in ${saltG} g salt`;
+export const noneKnown = 'none known';
+export const allergensEuUkListUnitedStates = (euAllergens: string, usAllergens: string) =>
+  `Allergens, EU and UK list: ${euAllergens}. United States list: ${usAllergens}.`;
+export const notKnownKitchensOwnReadPack = (length: number) =>
+  `Not known for ${length} of the kitchen's own: read the pack.`;
+export const intoWhatAndOnWhichScale = 'Into what, and on which scale';
+export const product = 'Product';
+export const kitchen = 'Kitchen';
+export const totalMix = 'Total mix';
+export const scaleStep = 'Scale step';
+export const tooLittleForIt = 'Too little for it';
+export const carriedInSalt1In10 = 'carried in salt, 1 in 10';
+export const leftAsIs = 'left as is';
+export const leftInTheMill = 'Left in the mill';
+export const timesTheTastedBatch = 'Times the tasted batch';
+export const jar = 'Jar';
+export const blend = (place: number) => `blend ${place}`;
+export const jar2 = (name: string) => `Jar: ${name}`;
+export const blend2 = 'Blend';
+export const gKgOfTotalMix = 'g/kg of total mix';
+export const intoThisBatch = 'Into this batch';
+export const groundOn = 'Ground on';
+export const date = 'date';
+export const mixedForBatches = 'Mixed for batches';
+export const stockInAll = 'Stock in all';
+export const mixedBy = 'Mixed by';
+export const mixedOn = 'Mixed on';
+export const byThemselves = 'By themselves';
+export const saltAndAllergens = 'Salt and allergens';
+export const plainSaltToLeaveOut = 'Plain salt to leave out';
+export const saltTheSeasoningBrings = 'Salt the seasoning brings';
+export const allergensFromThePacks = 'Allergens, from the packs';
+export const toG = (min: string, max: string) => `${min} to ${max} g`;

@@ -1,0 +1,16 @@
+export const ofItsDilution = (useG: string) => `${useG} of its dilution`;
+export const spice = (place: number) => `Spice ${place}`;
+export const spice2 = 'Spice';
+export const oneOfMyOwn = 'One of my own';
+export const form = 'Form';
+export const partsOf = (name: string) => `Parts of ${name}`;
+export const parts = 'parts';
+export const doseOf = (name: string) => `Dose of ${name}`;
+export const share = 'Share';
+export const dose = 'Dose';
+export const weigh = 'Weigh';
+export const nameOfThisSpice = 'Name of this spice';
+export const saltInItByThePack = 'Salt in it, by the pack';
+export const saltIn = (name: string) => `Salt in ${name}`;
+export const blankItIsTakenToHold = 'Blank: it is taken to hold none.';
+export const blankTheUsualBandIsCounted = 'Blank: the usual band is counted.';
