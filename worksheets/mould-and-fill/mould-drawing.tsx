@@ -80,7 +80,7 @@ function Section(props: { outline: Outline; fillDepthMm: number | null; liningMm
           <path class="drawing-hatch" d={`M0 0v${7 * px}`} stroke-width={2.4 * px} />
         </pattern>
       </defs>
-      <g clip-path={`url(#inside-${id})`}>
+      <g clip-path={`url(#${id}-inside)`}>
         {fillDepthMm === null ? null : (
           <rect
             x={0}
@@ -92,7 +92,7 @@ function Section(props: { outline: Outline; fillDepthMm: number | null; liningMm
         )}
         {liningMm > 0 ? (
           // Up the walls to the fill and folded over it; half of each stroke is cut off.
-          <g clip-path={`url(#filled-${id})`}>
+          <g clip-path={`url(#${id}-filled)`}>
             <path class="drawing-lining" d={outline.path} stroke-width={2 * liningMm} />
             <path class="drawing-lining" d={`M0 ${level}h${outline.widthMm}`} stroke-width={2 * liningMm} />
           </g>
