@@ -1,3 +1,4 @@
+import * as say from '#words/batch-formula/BatchFormula.ts';
 import { BlankForm } from '../parts/blank-form.tsx';
 import { at } from '../parts/finding-list.tsx';
 import { later } from '../parts/later.tsx';
@@ -24,23 +25,23 @@ export default function BatchFormula({ links }: { links: SiteLinks }) {
   return (
     <WorksheetFrame links={links}>
       <section aria-labelledby="the-batch">
-        <h2 id="the-batch">The batch</h2>
+        <h2 id="the-batch">{say.theBatch}</h2>
         <div class="fields fields-first-wide">
-          <TextField path="product.name" label="Product" />
-          <TextField path="product.batchNo" label="Batch number" />
-          <TextField path="product.kitchen" label="Kitchen" />
+          <TextField path="product.name" label={say.product} />
+          <TextField path="product.batchNo" label={say.batchNumber} />
+          <TextField path="product.kitchen" label={say.kitchen} />
         </div>
         <FamilyField />
         <FamilyStart />
         <FamilyRanges />
       </section>
       <section aria-labelledby="what-goes-in">
-        <h2 id="what-goes-in">What goes in</h2>
+        <h2 id="what-goes-in">{say.whatGoesIn}</h2>
         <Lines
           meanwhile={
             <BlankForm
-              caption="Lines of the formula"
-              columns={['Ingredient', 'Part', 'Planned g', 'As weighed g', 'Lot']}
+              caption={say.linesOfTheFormula}
+              columns={[say.ingredient, say.part, say.plannedG, say.asWeighedG, say.lot]}
               rows={14}
             />
           }
@@ -48,17 +49,17 @@ export default function BatchFormula({ links }: { links: SiteLinks }) {
         <AddLine />
       </section>
       <section aria-labelledby="what-it-makes">
-        <h2 id="what-it-makes">What it makes</h2>
-        <Composition meanwhile={<NotYet what="Weight and composition: not yet computed" />} />
+        <h2 id="what-it-makes">{say.whatItMakes}</h2>
+        <Composition meanwhile={<NotYet what={say.weightCompositionNotYet} />} />
       </section>
       <section aria-labelledby="salt">
-        <h2 id="salt">Salt from every source</h2>
+        <h2 id="salt">{say.saltFromEverySource}</h2>
         <SaltTarget />
         <SaltFigures meanwhile={<NotYet />} />
       </section>
       <section aria-labelledby="another-size">
-        <h2 id="another-size">Another size</h2>
-        <Scaling meanwhile={<NotYet what="There is nothing to scale yet" />} />
+        <h2 id="another-size">{say.anotherSize}</h2>
+        <Scaling meanwhile={<NotYet what={say.thereIsNothingToScaleYet} />} />
       </section>
     </WorksheetFrame>
   );
@@ -71,10 +72,10 @@ function SaltTarget() {
     <div class="fields">
       <NumberField
         path={path}
-        label="Salt wanted, of everything in the bowl"
+        label={say.saltWantedEverythingBowl}
         kind="fraction"
         range={{ min: 0, max: 0.2 }}
-        hint="From all sources together, curing salt and bacon included. A lining counts in the slice, not here."
+        hint={say.allSourcesTogetherCuringSalt}
         findings={computed.state === 'ready' ? at(computed.value.findings, path) : []}
       />
     </div>

@@ -1,3 +1,4 @@
+import * as say from '#words/batch-formula/add-line.ts';
 import { $life } from '../state/store.ts';
 import { useShared } from '../state/use-shared.ts';
 import { fetchLines } from './fetch-lines.ts';
@@ -15,10 +16,10 @@ export function AddLine() {
     // The first line's fields are fetched as the buttons are reached, so that typing on at once loses nothing.
     <div class="buttons" onFocusIn={prepare} onPointerEnter={prepare}>
       <button type="button" class="press-first" disabled={waking} onClick={() => addLine('lean')}>
-        Add an ingredient
+        {say.addAnIngredient}
       </button>
       <button type="button" disabled={waking} onClick={() => addLine('curing-salt')}>
-        Add a curing salt
+        {say.addACuringSalt}
       </button>
     </div>
   );

@@ -1,6 +1,7 @@
 import type { MissingInput } from '@larderwright/calc/findings';
 import type { LinedMix, Mix, MixComponent } from '@larderwright/calc/formula';
 import { fixedText } from '@larderwright/calc/quantities';
+import * as say from '#words/batch-formula/composition.ts';
 import { Answer } from '../parts/answer.tsx';
 import { CompositionBar } from '../parts/composition-bar.tsx';
 import { Computed } from '../parts/computed.tsx';
@@ -14,8 +15,8 @@ import { sharesOf } from './shares.ts';
 
 /** Why a share cannot be told, with its bounds where there are any. */
 function missingText({ minFraction, maxFraction }: MixComponent): string {
-  if (minFraction === null || maxFraction === null) return 'Cannot tell: a weight is missing';
-  return `Cannot tell: between ${percentText(minFraction)} and ${percentText(maxFraction)}, by what the unknown lines hold`;
+  if (minFraction === null || maxFraction === null) return say.cannotTellAWeightIsMissing;
+  return say.cannotTellBetweenWhatUnknown(percentText(minFraction), percentText(maxFraction));
 }
 
 /** What the mix weighs and is made of. */
@@ -26,9 +27,7 @@ export function Composition() {
         <>
           <Needed missing={missing} mix={mix} />
           <FindingList findings={at(findings, 'formula.lines')} />
-          {inUse === 'as-weighed' ? (
-            <p class="say">Weights as the scale showed them; the plan stands in for lines not weighed yet.</p>
-          ) : null}
+          {inUse === 'as-weighed' ? <p class="say">{say.weightsScaleShowedPlanStands}</p> : null}
           <MixFigures mix={mix} />
           {lined === null ? null : <LinedFigures mix={mix} lined={lined} />}
         </>
@@ -41,7 +40,7 @@ export function Composition() {
 function Needed({ missing, mix }: { missing: readonly MissingInput[]; mix: Mix }) {
   const figures = ['formula.total', 'formula.meat-block'];
   const nameOf = (field: string) =>
-    mix.lines.find(({ lineId }) => field.startsWith(`formula.lines.${lineId}.`))?.name || 'an unnamed line';
+    mix.lines.find(({ lineId }) => field.startsWith(`formula.lines.${lineId}.`))?.name || say.anUnnamedLine;
   return (
     <>
       {figures.map((figure) => {
@@ -50,8 +49,10 @@ function Needed({ missing, mix }: { missing: readonly MissingInput[]; mix: Mix }
         );
         return fields.length === 0 ? null : (
           <p key={figure} class="say">
-            Still needed for {formulaFigureNames[figure]}: the weight of{' '}
-            {[...new Set(fields.map(({ field }) => nameOf(field)))].join(', ')}.
+            {say.stillNeededForTheWeightOf(
+              formulaFigureNames[figure],
+              [...new Set(fields.map(({ field }) => nameOf(field)))].join(', '),
+            )}
           </p>
         );
       })}
@@ -78,15 +79,15 @@ function MixFigures({ mix }: { mix: Mix }) {
     <>
       <div class="answers">
         <Answer
-          label="Everything in the bowl"
+          label={say.everythingInTheBowl}
           value={mix.totalG === null ? null : gramsText(mix.totalG)}
-          missing="Cannot tell: a weight is missing"
+          missing={say.cannotTellAWeightIsMissing}
           worked={<p>{formulaWorkings.total}</p>}
         />
         <Answer
-          label="Meat block"
+          label={say.meatBlock}
           value={mix.meatBlockG === null ? null : gramsText(mix.meatBlockG)}
-          missing="Cannot tell: a weight is missing"
+          missing={say.cannotTellAWeightIsMissing}
           worked={<p>{formulaWorkings.meatBlock}</p>}
         />
       </div>
@@ -95,26 +96,24 @@ function MixFigures({ mix }: { mix: Mix }) {
           <CompositionBar
             shares={shares}
             caption={
-              shares.some(({ of }) => of === 'unknown')
-                ? 'What the mix is made of, as far as it is known'
-                : 'What the mix is made of'
+              shares.some(({ of }) => of === 'unknown') ? say.whatMixMadeFarKnown : say.whatTheMixIsMadeOf
             }
           />
         ) : null}
         <div class="answers">
-          {component('Fat', 'fat')}
-          {component('Protein', 'protein')}
-          {component('Water', 'water')}
+          {component(say.fat, 'fat')}
+          {component(say.protein, 'protein')}
+          {component(say.water, 'water')}
           {mix.waterToProtein === null ? null : (
             <Answer
-              label="Water to protein"
+              label={say.waterToProtein}
               value={`${fixedText(mix.waterToProtein, 2)} : 1`}
               worked={<p>{formulaWorkings.ratio}</p>}
             />
           )}
           {mix.fatToProtein === null ? null : (
             <Answer
-              label="Fat to protein"
+              label={say.fatToProtein}
               value={`${fixedText(mix.fatToProtein, 2)} : 1`}
               worked={<p>{formulaWorkings.ratio}</p>}
             />
@@ -139,25 +138,25 @@ function LinedFigures({ mix, lined }: { mix: Mix; lined: LinedMix }) {
   );
   return (
     <>
-      <h3>With its lining</h3>
+      <h3>{say.withItsLining}</h3>
       <div class="answers">
         <Answer
-          label="Mix and lining"
+          label={say.mixAndLining}
           value={lined.totalG === null ? null : gramsText(lined.totalG)}
-          missing="Cannot tell: a weight is missing"
+          missing={say.cannotTellAWeightIsMissing}
           worked={<p>{formulaWorkings.linedTotal}</p>}
         />
         <Answer
-          label="Fat as sliced"
+          label={say.fatAsSliced}
           value={lined.fat.fraction === null ? null : percentText(lined.fat.fraction)}
           missing={missingText(lined.fat)}
-          worked={worked('Fat', 'fat')}
+          worked={worked(say.fat, 'fat')}
         />
         <Answer
-          label="Salt as sliced"
+          label={say.saltAsSliced}
           value={lined.salt.fraction === null ? null : percentText(lined.salt.fraction, 2)}
           missing={missingText(lined.salt)}
-          worked={worked('Salt', 'salt')}
+          worked={worked(say.salt, 'salt')}
         />
       </div>
     </>

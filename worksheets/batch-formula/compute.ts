@@ -5,6 +5,7 @@ import { type FormulaLine, type FormulaValues, formulaStage } from '@larderwrigh
 import { type CompositionTable, loadIngredients } from '@larderwright/calc/ingredients';
 import { entryValue } from '@larderwright/calc/quantities';
 import { type SourceId, sourceOf } from '@larderwright/calc/sources';
+import * as say from '#words/batch-formula/compute.ts';
 import { cureWords } from '../words/cure.ts';
 import { formulaWords } from '../words/formula.ts';
 import { learnWords } from '../words/index.ts';
@@ -21,25 +22,23 @@ export interface FormulaComputed {
 
 /** Sources as they are called in a narrow place; the register has their full names. */
 const SHORT: Readonly<Partial<Record<SourceId, string>>> = {
-  'usda-sr28': 'USDA SR28',
-  'ciqual-2020': 'Anses Ciqual 2020',
-  'kitchen-compositions': 'kitchen value, ± 3 points',
+  'usda-sr28': say.usdaSr28,
+  'ciqual-2020': say.ansesCiqual2020,
+  'kitchen-compositions': say.kitchenValue3Points,
 };
 
 /** Where a line's composition comes from, as it stands under the name. */
 export function figuresText(line: FormulaLine, table: CompositionTable): string {
-  if (line.part === 'curing-salt') return 'Its figures come from the pack alone.';
-  if (Object.values(line.declared).every(({ text }) => text.trim() !== '')) return 'Figures: by the pack';
+  if (line.part === 'curing-salt') return say.itsFiguresComeFromThePack;
+  if (Object.values(line.declared).every(({ text }) => text.trim() !== '')) return say.figuresByThePack;
   if (line.ingredientId === null) {
     if (line.name.trim() === '') return '';
-    return line.part === 'salt'
-      ? 'Counted as pure salt.'
-      : 'No table figures. Pick it from the list, or write the pack’s.';
+    return line.part === 'salt' ? say.countedAsPureSalt : say.noTableFiguresPickListWrite;
   }
   const row = table.get(line.ingredientId);
-  if (!row) return 'This ingredient is not in the table of this version.';
-  const source = row.source === null ? 'no source' : (SHORT[row.source] ?? sourceOf(row.source).title);
-  return row.name === line.name ? `Figures: ${source}` : `Figures: ${row.name} (${source})`;
+  if (!row) return say.ingredientNotTableVersion;
+  const source = row.source === null ? say.noSource : (SHORT[row.source] ?? sourceOf(row.source).title);
+  return row.name === line.name ? say.figures(source) : say.figures2(row.name, source);
 }
 
 /** Fetches the composition table and gives the function that computes a batch with it. */

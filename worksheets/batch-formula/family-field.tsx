@@ -1,3 +1,4 @@
+import * as say from '#words/batch-formula/family-field.ts';
 import { ChoiceField } from '../parts/choice-field.tsx';
 import { at } from '../parts/finding-list.tsx';
 import { editAt } from '../state/store.ts';
@@ -11,12 +12,12 @@ export function FamilyField() {
   const computed = useShared($formula);
   return (
     <ChoiceField
-      label="Family"
+      label={say.family}
       value={typeof familyId === 'string' ? familyId : ''}
-      empty="Not chosen"
+      empty={say.notChosen}
       choices={FAMILY_NAMES}
       onChoose={(id) => editAt('formula.familyId', id === '' ? null : id)}
-      hint="Brings the usual ranges of the trade as notes, and usual shares to begin an empty formula with."
+      hint={say.bringsUsualRangesTradeNotes}
       findings={computed.state === 'ready' ? at(computed.value.findings, 'formula.familyId') : []}
     />
   );

@@ -1,6 +1,7 @@
 import { familyOf, type NamedShare } from '@larderwright/calc/formula';
 import { fixedText } from '@larderwright/calc/quantities';
 import { sourceOf } from '@larderwright/calc/sources';
+import * as say from '#words/batch-formula/family-ranges.ts';
 import { FigureTable } from '../parts/figure-table.tsx';
 import { useAt, useShared } from '../state/use-shared.ts';
 import { $formula } from './computed.ts';
@@ -15,11 +16,11 @@ export function FamilyRanges() {
   const rows = familyRows(family, computed.state === 'ready' ? computed.value.values.mix : null);
   return (
     <details class="worked">
-      <summary>Usual ranges: {family.name}</summary>
+      <summary>{say.usualRanges(family.name)}</summary>
       <div class="worked-body">
         {rows.length > 0 ? (
           <FigureTable
-            columns={['Of everything in the bowl', 'Usually', 'Here']}
+            columns={[say.ofEverythingInTheBowl, say.usually, say.here]}
             rows={rows.map(({ what, usually, here }) => ({
               key: what,
               head: what,
@@ -31,7 +32,7 @@ export function FamilyRanges() {
         {family.named.map((share) => (
           <p key={share.name}>{namedText(share)}</p>
         ))}
-        <p>The ranges are common practice, no source. Food outside them may be good.</p>
+        <p>{say.rangesCommonPracticeNoSource}</p>
       </div>
     </details>
   );
@@ -44,6 +45,6 @@ function namedText({ name, what, min, max, source, mark }: NamedShare): string {
     max === undefined ? null : `at most ${fixedText(max * 100, 0, 'down')} %`,
   ].filter(Boolean);
   const { title, edition } = sourceOf(source);
-  const check = mark === 'memory' ? ' From memory: check the current text.' : '';
-  return `Sold as ${name}: ${what} ${bounds.join(', ')} (${title}, ${edition}).${check}`;
+  const check = mark === 'memory' ? say.fromMemoryCheckTheCurrentText : '';
+  return say.soldAs(name, what, bounds.join(', '), title, edition, check);
 }

@@ -1,5 +1,6 @@
 import type { Band, Family, LinePart, Mix } from '@larderwright/calc/formula';
 import { fixedText, plainText } from '@larderwright/calc/quantities';
+import * as phrases from '#words/batch-formula/family-rows.ts';
 import { percentText } from '../parts/number-text.ts';
 import { PART_NAMES } from '../words/line-parts.ts';
 
@@ -12,7 +13,7 @@ export interface FamilyRow {
 
 function bandText({ min, max, usual }: Band): string {
   const range = `${fixedText(min * 100, 1)}–${fixedText(max * 100, 1)} %`;
-  return usual === undefined ? range : `${range}, often ${fixedText(usual * 100, 2)} %`;
+  return usual === undefined ? range : phrases.often(range, fixedText(usual * 100, 2));
 }
 
 const doseText = ([min, max]: readonly [min: number, max: number]) =>
@@ -27,7 +28,7 @@ function partFraction(mix: Mix, part: LinePart): number | null {
 }
 
 function nitriteText({ minPpm, maxPpm, optional, of }: NonNullable<Family['nitrite']>): string {
-  return `${plainText(minPpm)}–${plainText(maxPpm)} mg/kg of ${of}${optional ? ', or none' : ''}`;
+  return phrases.mgKgOf(plainText(minPpm), plainText(maxPpm), of, optional ? phrases.orNone : '');
 }
 
 /** The usual ranges of a family beside a mix: parts, fat, salt, then what is only said of it. */
@@ -47,22 +48,22 @@ export function familyRows(family: Family, mix: Mix | null): FamilyRow[] {
     if (usually !== null) rows.push({ what, usually, here });
   };
   say(
-    'Fat a laboratory would find',
+    phrases.fatALaboratoryWouldFind,
     chemicalFat && bandText(chemicalFat),
     shareText(mix?.fat.fraction ?? null),
   );
   // Salt counted on the finished product or on the meat cannot be compared with salt in the bowl.
   const saltHere = saltOf === 'total' ? shareText(mix?.salt.fraction ?? null) : null;
   say(
-    saltOf === 'total' ? 'Salt from all sources' : `Salt, of the ${saltOf}`,
+    saltOf === 'total' ? phrases.saltFromAllSources : phrases.saltOfThe(saltOf),
     salt && bandText(salt),
     saltHere,
   );
-  say('Nitrite, as sodium nitrite', nitrite && nitriteText(nitrite));
-  say('Sugar', sugar && bandText(sugar));
-  say('Pepper', pepperGPerKg && doseText(pepperGPerKg));
-  say('Spices', spiceGPerKg && doseText(spiceGPerKg));
-  say('Spirit or fortified wine, unreduced', spirit && bandText(spirit));
-  say(`Gelatine, of the ${gelatine?.of}`, gelatine && bandText(gelatine.band));
+  say(phrases.nitriteAsSodiumNitrite, nitrite && nitriteText(nitrite));
+  say(phrases.sugar, sugar && bandText(sugar));
+  say(phrases.pepper, pepperGPerKg && doseText(pepperGPerKg));
+  say(phrases.spices, spiceGPerKg && doseText(spiceGPerKg));
+  say(phrases.spiritOrFortifiedWineUnreduced, spirit && bandText(spirit));
+  say(phrases.gelatineOfThe(gelatine?.of), gelatine && bandText(gelatine.band));
   return rows;
 }

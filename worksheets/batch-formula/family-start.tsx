@@ -2,6 +2,7 @@ import { newLine } from '@larderwright/calc/batch';
 import { type FormulaLine, familyOf, familyStart } from '@larderwright/calc/formula';
 import { defaultEntry, type Entry, entryValue } from '@larderwright/calc/quantities';
 import { useState } from 'preact/hooks';
+import * as say from '#words/batch-formula/family-start.ts';
 import { NumberBox } from '../parts/number-box.tsx';
 import { newId } from '../state/clock.ts';
 import { edit } from '../state/store.ts';
@@ -14,7 +15,7 @@ const USUAL_TOTAL: Entry = defaultEntry('3', 'kg');
 function startLines(start: ReturnType<typeof familyStart>): FormulaLine[] {
   return start.lines.map(({ part, amount, basis }) => {
     const line = { ...newLine(newId(), part), amount, basis };
-    return part === 'salt' ? { ...line, name: 'Salt', ingredientId: 'salt' } : line;
+    return part === 'salt' ? { ...line, name: say.salt, ingredientId: 'salt' } : line;
   });
 }
 
@@ -43,22 +44,20 @@ export function FamilyStart() {
       {family && lines.length === 0 ? (
         <div class="add-row">
           <NumberBox
-            label="Everything in the bowl, about"
+            label={say.everythingInTheBowlAbout}
             kind="mass"
             entry={total}
             onEntry={setTotal}
             units={['kg', 'g', 'lb']}
-            hint="The largest part is put in grams, the others follow as shares."
+            hint={say.largestPartPutGramsOthers}
           />
           <button type="button" class="press-first" disabled={!totalG} onClick={begin}>
-            Begin with its usual shares
+            {say.beginWithItsUsualShares}
           </button>
         </div>
       ) : null}
       <p class="say" role="status">
-        {done > 0 && lines.length > 0
-          ? `${done} lines are begun. Their amounts are defaults inside the usual ranges: say what each line is, and change what you like. A curing salt is for you to add, by its pack.`
-          : ''}
+        {done > 0 && lines.length > 0 ? say.linesBegunAmountsDefaults(done) : ''}
       </p>
     </>
   );

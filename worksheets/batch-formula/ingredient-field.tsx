@@ -1,6 +1,7 @@
 import type { FormulaLine } from '@larderwright/calc/formula';
 import type { PickItem } from '@larderwright/calc/ingredients';
 import { useMemo } from 'preact/hooks';
+import * as say from '#words/batch-formula/ingredient-field.ts';
 import { ComboBox, type ComboOption } from '../parts/combo-box.tsx';
 import { editAt } from '../state/store.ts';
 import { useShared } from '../state/use-shared.ts';
@@ -20,14 +21,12 @@ const shelf = (item: PickItem) =>
     .replaceAll('-', ' ');
 
 function statusOf(list: PickList, text: string, found: number): string {
-  if (list.state === 'failed')
-    return 'The ingredient list could not be fetched. A name of your own will do; its figures come from the pack.';
-  if (list.state !== 'here') return 'Fetching the ingredient list …';
-  if (text.trim() === '')
-    return `Type a word or two: ${list.items.length} ingredients, by the names used at the bench too.`;
-  if (found === 0) return 'Nothing by that name. It may stay as your own; its figures come from the pack.';
-  if (found === MOST_SHOWN) return `The first ${MOST_SHOWN}. Type more to narrow them down.`;
-  return found === 1 ? '1 ingredient' : `${found} ingredients`;
+  if (list.state === 'failed') return say.ingredientListCouldNotFetched;
+  if (list.state !== 'here') return say.fetchingTheIngredientList;
+  if (text.trim() === '') return say.typeWordTwoIngredientsNames(list.items.length);
+  if (found === 0) return say.nothingNameMayStayOwnFigures;
+  if (found === MOST_SHOWN) return say.firstTypeMoreNarrowDown(MOST_SHOWN);
+  return found === 1 ? say.n1Ingredient : say.ingredients(found);
 }
 
 /** The name of a line: picked from the composition table, or the kitchen's own words. */
@@ -43,12 +42,12 @@ export function IngredientField({ line, focusOnMount }: IngredientFieldProps) {
   const take = (item: PickItem) => editAt(path, withIngredient(line, item, partWasChosen(line.id)));
   const options: ComboOption[] = found.map((item) => ({
     id: item.id,
-    label: isCuringSalt(item) ? 'Curing salt' : item.name,
-    detail: isCuringSalt(item) ? 'You type its strength from the pack' : shelf(item),
+    label: isCuringSalt(item) ? say.curingSalt : item.name,
+    detail: isCuringSalt(item) ? say.youTypeItsStrengthFromThe : shelf(item),
   }));
   return (
     <ComboBox
-      label="Ingredient"
+      label={say.ingredient}
       text={line.name}
       options={options.filter((option, at) => options.findIndex((one) => one.label === option.label) === at)}
       status={statusOf(list, line.name, found.length)}

@@ -1,6 +1,7 @@
 import type { DeclaredCure, FormulaLine, LinePart } from '@larderwright/calc/formula';
 import { isLiver, type PickItem } from '@larderwright/calc/ingredients';
 import { blankEntry, type Unit } from '@larderwright/calc/quantities';
+import * as say from '#words/batch-formula/line-edits.ts';
 
 /** What the amount of a line is written in: a weight in some unit, or a share of something. */
 export type AmountIn = 'g' | 'kg' | 'oz' | 'lb' | 'percent-of-meat' | 'percent-of-total';
@@ -98,7 +99,7 @@ export function withAmountIn(line: FormulaLine, as: AmountIn): FormulaLine {
 export function withIngredient(line: FormulaLine, item: PickItem, keepPart: boolean): FormulaLine {
   // A curing salt never takes its figures from a table, and never hides under another part.
   if (isCuringSalt(item))
-    return { ...withPart(line, 'curing-salt'), name: 'Curing salt', ingredientId: null };
+    return { ...withPart(line, 'curing-salt'), name: say.curingSalt, ingredientId: null };
   const placed = keepPart && line.part !== 'curing-salt' ? line : withPart(line, usualPart(item));
   return { ...placed, name: item.name, ingredientId: item.id };
 }

@@ -1,5 +1,6 @@
 import type { Finding } from '@larderwright/calc/findings';
 import type { FormulaLine, MixLine } from '@larderwright/calc/formula';
+import * as say from '#words/batch-formula/line-row.ts';
 import { CureStrength } from '../parts/cure-strength.tsx';
 import { at, FindingList, within } from '../parts/finding-list.tsx';
 import { gramsText, percentText } from '../parts/number-text.ts';
@@ -32,7 +33,7 @@ function isShownAtField(field: string, path: string): boolean {
 /** One line of the plan: what, in which part, how much, and what that comes to. */
 export function LineRow({ line, place, last, mix, figures, findings, isNew }: LineRowProps) {
   const path = `formula.lines.${line.id}`;
-  const name = line.name || `line ${place + 1}`;
+  const name = line.name || say.line(place + 1);
   const mine = within(findings, path);
   return (
     <li class="mix-line" aria-label={name}>
@@ -47,15 +48,15 @@ export function LineRow({ line, place, last, mix, figures, findings, isNew }: Li
       </div>
       <dl class="mix-figures">
         <div>
-          <dt>Weight</dt>
+          <dt>{say.weight}</dt>
           <dd>{mix?.massG == null ? '–' : gramsText(mix.massG)}</dd>
         </div>
         <div>
-          <dt>of all</dt>
+          <dt>{say.ofAll}</dt>
           <dd>{mix?.ofTotalFraction == null ? '–' : percentText(mix.ofTotalFraction)}</dd>
         </div>
         <div>
-          <dt>of meat</dt>
+          <dt>{say.ofMeat}</dt>
           <dd>{mix?.ofMeatFraction == null ? '–' : percentText(mix.ofMeatFraction)}</dd>
         </div>
       </dl>

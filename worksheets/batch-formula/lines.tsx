@@ -1,6 +1,7 @@
 import type { FormulaLine } from '@larderwright/calc/formula';
 import { Fragment } from 'preact';
 import { useState } from 'preact/hooks';
+import * as say from '#words/batch-formula/lines.ts';
 import { RemovedRowLine } from '../parts/row-tools.tsx';
 import { useAt, useShared } from '../state/use-shared.ts';
 import { $formula } from './computed.ts';
@@ -25,11 +26,11 @@ export function Lines() {
       {view === 'plan' ? (
         <>
           <div class="mix-head" aria-hidden="true">
-            <span>Ingredient</span>
-            <span>Amount</span>
+            <span>{say.ingredient}</span>
+            <span>{say.amount}</span>
             <span class="n">g</span>
-            <span class="n">% of all</span>
-            <span class="n">% of meat</span>
+            <span class="n">{say.ofAll}</span>
+            <span class="n">{say.ofMeat}</span>
             <span class="tools-room" />
           </div>
           <ol class="mix-lines">
@@ -53,11 +54,11 @@ export function Lines() {
       ) : (
         <div class="weighed-lines">
           <div class="mix-head" aria-hidden="true">
-            <span>Ingredient</span>
-            <span class="n">Planned</span>
-            <span>As weighed</span>
-            <span class="n">Difference</span>
-            <span>Lot</span>
+            <span>{say.ingredient}</span>
+            <span class="n">{say.planned}</span>
+            <span>{say.asWeighed}</span>
+            <span class="n">{say.difference}</span>
+            <span>{say.lot}</span>
           </div>
           <ol class="mix-lines">
             {lines.map((line, place) => (
@@ -91,9 +92,9 @@ function ViewChoice({ view, onView }: { view: View; onView: (view: View) => void
   );
   return (
     <fieldset class="views">
-      <legend>Show the lines</legend>
-      {choice('plan', 'as planned')}
-      {choice('weighed', 'as weighed, with lots')}
+      <legend>{say.showTheLines}</legend>
+      {choice('plan', say.asPlanned)}
+      {choice('weighed', say.asWeighedWithLots)}
     </fieldset>
   );
 }

@@ -1,15 +1,16 @@
 import type { Finding } from '@larderwright/calc/findings';
 import type { FormulaLine } from '@larderwright/calc/formula';
 import { useEffect, useRef } from 'preact/hooks';
+import * as say from '#words/batch-formula/pack-figures.ts';
 import { at } from '../parts/finding-list.tsx';
 import { NumberField } from '../parts/number-field.tsx';
 import { TextField } from '../parts/text-field.tsx';
 
 const FIGURES = [
-  { field: 'salt', label: 'Salt' },
-  { field: 'fat', label: 'Fat' },
-  { field: 'protein', label: 'Protein' },
-  { field: 'water', label: 'Water' },
+  { field: 'salt', label: say.salt },
+  { field: 'fat', label: say.fat },
+  { field: 'protein', label: say.protein },
+  { field: 'water', label: say.water },
 ] as const;
 
 /** How much a maker's cured garnish may carry is told in mg/kg; more than this is a slip of the keyboard. */
@@ -33,13 +34,13 @@ export function PackFigures({ line, findings }: { line: FormulaLine; findings: r
   }, [wanted]);
   return (
     <details ref={box} class="pack" data-written={isDeclared(line) ? '' : undefined}>
-      <summary>{isDeclared(line) ? 'Pack figures, written' : 'Pack figures'}</summary>
+      <summary>{isDeclared(line) ? say.packFiguresWritten : say.packFigures}</summary>
       <div class="fields">
         {FIGURES.map(({ field, label }) => (
           <NumberField
             key={field}
             path={`${path}.declared.${field}`}
-            label={`${label} in it`}
+            label={say.inIt(label)}
             kind="fraction"
             findings={at(findings, `${path}.declared.${field}`)}
           />
@@ -47,17 +48,17 @@ export function PackFigures({ line, findings }: { line: FormulaLine; findings: r
         {line.part === 'curing-salt' ? null : (
           <NumberField
             path={`${path}.carriedNitrite`}
-            label="Nitrite it brings, as sodium nitrite"
+            label={say.nitriteItBringsAsSodiumNitrite}
             kind="ppm"
             range={CARRIED_PPM}
-            hint="For cured meat in the mix, by its maker. Type 0 when it brings none. Blank is unknown."
+            hint={say.curedMeatMixMakerType0}
             findings={at(findings, `${path}.carriedNitrite`)}
           />
         )}
         <TextField
           path={`${path}.name`}
-          label="What it is called here"
-          hint="A name of your own; the figures stay with the ingredient."
+          label={say.whatItIsCalledHere}
+          hint={say.nameOwnFiguresStayIngredient}
         />
       </div>
     </details>

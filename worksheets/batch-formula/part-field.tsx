@@ -1,5 +1,6 @@
 import type { Finding } from '@larderwright/calc/findings';
 import type { DeclaredCure, FormulaLine, LinePart } from '@larderwright/calc/formula';
+import * as say from '#words/batch-formula/part-field.ts';
 import { ChoiceField } from '../parts/choice-field.tsx';
 import { editAt } from '../state/store.ts';
 import { PART_NAMES } from '../words/line-parts.ts';
@@ -24,7 +25,7 @@ function isPart(value: string): value is LinePart {
 export function PartField({ line, findings }: { line: FormulaLine; findings: readonly Finding[] }) {
   return (
     <ChoiceField
-      label="Part"
+      label={say.part}
       value={line.part}
       choices={CHOICES}
       onChoose={(part) => {

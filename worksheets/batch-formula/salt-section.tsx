@@ -1,3 +1,4 @@
+import * as say from '#words/batch-formula/salt-section.ts';
 import { Answer } from '../parts/answer.tsx';
 import { Computed } from '../parts/computed.tsx';
 import { gramsText, percentText } from '../parts/number-text.ts';
@@ -15,33 +16,35 @@ export function SaltFigures() {
           <SaltSources salt={mix.salt} totalG={mix.totalG} />
           <div class="answers">
             <Answer
-              label="Salt on the water of the mix"
+              label={say.saltOnTheWaterOfThe}
               value={mix.saltOnWaterFraction === null ? null : percentText(mix.saltOnWaterFraction)}
               missing={
                 mix.saltOnWaterMinFraction === null
-                  ? 'Cannot tell: salt or water is not known'
-                  : `Cannot tell: at least ${percentText(mix.saltOnWaterMinFraction)}`
+                  ? say.cannotTellSaltWaterNotKnown
+                  : say.cannotTellAtLeast(percentText(mix.saltOnWaterMinFraction))
               }
               worked={
                 <p>
-                  {formulaWorkings.saltOnWater} It is what bacteria meet; salt on the whole mix says nothing
-                  of keeping.
+                  {say.whatBacteriaMeetSaltWholeMix(formulaWorkings.saltOnWater)}
                   {mix.salt.grams === null || mix.water.grams === null
                     ? null
-                    : ` Here ${mix.salt.grams.toFixed(1)} ÷ (${mix.salt.grams.toFixed(1)} + ${mix.water.grams.toFixed(0)}).`}
+                    : say.here(mix.salt.grams.toFixed(1), mix.water.grams.toFixed(0))}
                 </p>
               }
             />
             {finished === null ? null : (
               <Answer
-                label="Salt in the finished slice, about"
+                label={say.saltInTheFinishedSliceAbout}
                 value={finished.saltFraction === null ? null : percentText(finished.saltFraction, 2)}
-                missing="Cannot tell: the salt of an ingredient is not known"
+                missing={say.cannotTellSaltIngredientNot}
                 worked={
                   <p>
-                    {formulaWorkings.finishedSalt} Here {gramsText(finished.ingoingG)} went in and{' '}
-                    {gramsText(finished.finishedG)} came out, {percentText(finished.lossFraction)} less.
-                    Derived: mass balance.
+                    {say.hereWentCameOutLessDerived(
+                      formulaWorkings.finishedSalt,
+                      gramsText(finished.ingoingG),
+                      gramsText(finished.finishedG),
+                      percentText(finished.lossFraction),
+                    )}
                   </p>
                 }
               />

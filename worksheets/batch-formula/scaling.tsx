@@ -2,6 +2,7 @@ import { type FormulaLine, formulaStage, type ScaleProblem } from '@larderwright
 import { mouldStage } from '@larderwright/calc/mould';
 import { fixedText } from '@larderwright/calc/quantities';
 import { useEffect, useRef, useState } from 'preact/hooks';
+import * as say from '#words/batch-formula/scaling.ts';
 import { Answer } from '../parts/answer.tsx';
 import { FigureTable } from '../parts/figure-table.tsx';
 import { NumberBox } from '../parts/number-box.tsx';
@@ -11,17 +12,17 @@ import { useShared } from '../state/use-shared.ts';
 import { NEW_SCALE_FORM, requestScale, type ScaleForm, type ScaleTo } from './scale-request.ts';
 
 const WAYS: readonly { to: ScaleTo; label: string }[] = [
-  { to: 'factor', label: 'by a factor' },
-  { to: 'total', label: 'to a total' },
-  { to: 'meat', label: 'to a meat block' },
-  { to: 'moulds', label: 'to fill the moulds' },
+  { to: 'factor', label: say.byAFactor },
+  { to: 'total', label: say.toATotal },
+  { to: 'meat', label: say.toAMeatBlock },
+  { to: 'moulds', label: say.toFillTheMoulds },
 ];
 
 const PROBLEMS: Readonly<Record<ScaleProblem, string>> = {
-  'unusable-factor': 'Write a number above zero.',
-  'unknown-total': 'The batch cannot be scaled: a weight is blank or cannot be read.',
-  'percent-over-100': 'The batch cannot be scaled: its percentages add up to more than everything.',
-  'no-anchor': 'Everything is a percentage: write at least one line in grams, or scale to a total.',
+  'unusable-factor': say.writeANumberAboveZero,
+  'unknown-total': say.batchCannotScaledWeightBlank,
+  'percent-over-100': say.batchCannotScaledPercentages,
+  'no-anchor': say.everythingPercentageWriteLeast,
 };
 
 const NO_TABLE = new Map();
@@ -56,12 +57,10 @@ export function Scaling() {
         <>
           <BeforeAfter before={lines} after={scaled.lines} factor={scaled.factor} />
           {lines.some(({ actual }) => actual.text !== '') ? (
-            <p class="field-problem">
-              Weights and lots already written down belong to the old batch and are cleared.
-            </p>
+            <p class="field-problem">{say.weightsLotsAlreadyWrittenDown}</p>
           ) : null}
           <button type="button" class="press-first" onClick={apply}>
-            Write these weights into the formula
+            {say.writeTheseWeightsIntoFormula}
           </button>
         </>
       ) : (
@@ -70,7 +69,7 @@ export function Scaling() {
       <div class="removed-row" role="status">
         {undoable ? (
           <>
-            <span>The formula was scaled.</span>
+            <span>{say.theFormulaWasScaled}</span>
             <button
               ref={undo}
               type="button"
@@ -79,7 +78,7 @@ export function Scaling() {
                 setBefore(null);
               }}
             >
-              Put the old weights back
+              {say.putTheOldWeightsBack}
             </button>
           </>
         ) : null}
@@ -94,7 +93,7 @@ function ScaleFields(props: { form: ScaleForm; onForm: (form: ScaleForm) => void
   return (
     <>
       <fieldset class="views">
-        <legend>Scale</legend>
+        <legend>{say.scale}</legend>
         {WAYS.map((way) => (
           <label key={way.to}>
             <input
@@ -110,17 +109,17 @@ function ScaleFields(props: { form: ScaleForm; onForm: (form: ScaleForm) => void
       <div class="fields">
         {to === 'factor' ? (
           <NumberBox
-            label="Factor"
+            label={say.factor}
             kind="mass"
             entry={form.factor}
             onEntry={(factor) => onForm({ ...form, factor })}
-            unitSlot={<span class="field-unit">times</span>}
-            hint="2 doubles, 1/2 halves. Salt and curing salt follow exactly; taste strong spices above fivefold."
+            unitSlot={<span class="field-unit">{say.times}</span>}
+            hint={say.n2Doubles12HalvesSalt}
           />
         ) : null}
         {to === 'total' ? (
           <NumberBox
-            label="Everything in the bowl"
+            label={say.everythingInTheBowl}
             kind="mass"
             entry={form.total}
             onEntry={(total) => onForm({ ...form, total })}
@@ -129,24 +128,24 @@ function ScaleFields(props: { form: ScaleForm; onForm: (form: ScaleForm) => void
         ) : null}
         {to === 'meat' ? (
           <NumberBox
-            label="Meat block"
+            label={say.meatBlock}
             kind="mass"
             entry={form.meat}
             onEntry={(meat) => onForm({ ...form, meat })}
             units={['g', 'kg', 'lb']}
-            hint="Lean, fat, liver and offal together."
+            hint={say.leanFatLiverAndOffalTogether}
           />
         ) : null}
         {to === 'moulds' ? (
           <>
             <NumberBox
-              label="For the test poach"
+              label={say.forTheTestPoach}
               kind="mass"
               entry={form.testPoach}
               onEntry={(testPoach) => onForm({ ...form, testPoach })}
             />
             <NumberBox
-              label="Left on bowl and filler"
+              label={say.leftOnBowlAndFiller}
               kind="fraction"
               entry={form.residue}
               onEntry={(residue) => onForm({ ...form, residue })}
@@ -156,10 +155,10 @@ function ScaleFields(props: { form: ScaleForm; onForm: (form: ScaleForm) => void
       </div>
       {to === 'moulds' ? (
         <Answer
-          label="All moulds take"
+          label={say.allMouldsTake}
           value={fillG === null ? null : gramsText(fillG)}
-          missing="Cannot tell: fill in the mould worksheet first"
-          worked={<p>Fill of each mould times how many of it, by the mould worksheet. Derived: a sum.</p>}
+          missing={say.cannotTellFillMouldWorksheet}
+          worked={<p>{say.fillEachMouldTimesHowMany}</p>}
         />
       ) : null}
     </>
@@ -169,17 +168,17 @@ function ScaleFields(props: { form: ScaleForm; onForm: (form: ScaleForm) => void
 function BeforeAfter(props: { before: FormulaLine[]; after: FormulaLine[]; factor: number }) {
   const { before, after, factor } = props;
   const [old, next] = [weightsOf(before), weightsOf(after)];
-  const text = (massG: number | null | undefined) => (massG == null ? 'not known' : gramsText(massG));
+  const text = (massG: number | null | undefined) => (massG == null ? say.notKnown : gramsText(massG));
   return (
     <FigureTable
-      caption={`Before and after, × ${fixedText(factor, 4).replace(/\.?0+$/, '')}`}
-      columns={['Line', 'Before', 'After']}
+      caption={say.beforeAndAfter(fixedText(factor, 4).replace(/\.?0+$/, ''))}
+      columns={[say.line, say.before, say.after]}
       rows={old.lines.map((line) => ({
         key: line.lineId,
-        head: line.name || 'Unnamed line',
+        head: line.name || say.unnamedLine,
         cells: [text(line.massG), text(next.lines.find(({ lineId }) => lineId === line.lineId)?.massG)],
       }))}
-      foot={{ key: 'all', head: 'Everything in the bowl', cells: [text(old.totalG), text(next.totalG)] }}
+      foot={{ key: 'all', head: say.everythingInTheBowl, cells: [text(old.totalG), text(next.totalG)] }}
     />
   );
 }

@@ -1,6 +1,7 @@
 import type { Finding } from '@larderwright/calc/findings';
 import type { FormulaLine, MixLine } from '@larderwright/calc/formula';
 import { entryValue } from '@larderwright/calc/quantities';
+import * as say from '#words/batch-formula/weighed-row.ts';
 import { at, FindingList, within } from '../parts/finding-list.tsx';
 import { NumberField } from '../parts/number-field.tsx';
 import { gramsText } from '../parts/number-text.ts';
@@ -18,14 +19,14 @@ interface WeighedRowProps {
 /** The difference as it is spoken of at the scale: more or less than planned. */
 function differenceText(actualG: number, plannedG: number): string {
   const differenceG = actualG - plannedG;
-  if (Math.abs(differenceG) < 0.005) return 'as planned';
-  return `${gramsText(Math.abs(differenceG))} ${differenceG > 0 ? 'more' : 'less'}`;
+  if (Math.abs(differenceG) < 0.005) return say.asPlanned;
+  return `${gramsText(Math.abs(differenceG))} ${differenceG > 0 ? say.more : say.less}`;
 }
 
 /** One line at the scale: what was planned, what the scale showed, which lot. */
 export function WeighedRow({ line, place, plan, findings }: WeighedRowProps) {
   const path = `formula.lines.${line.id}`;
-  const name = line.name || `line ${place + 1}`;
+  const name = line.name || say.line(place + 1);
   const curing = line.part === 'curing-salt';
   const actualG = entryValue('mass', line.actual, { gramsOnly: curing });
   const plannedG = plan?.massG ?? null;
@@ -37,13 +38,13 @@ export function WeighedRow({ line, place, plan, findings }: WeighedRowProps) {
       </p>
       <dl class="mix-figures">
         <div>
-          <dt>Planned</dt>
+          <dt>{say.planned}</dt>
           <dd>{plannedG === null ? '–' : gramsText(plannedG)}</dd>
         </div>
       </dl>
       <NumberField
         path={`${path}.actual`}
-        label="As weighed"
+        label={say.asWeighed}
         kind="mass"
         units={curing ? undefined : ['g', 'kg']}
         gramsOnly={curing}
@@ -52,11 +53,11 @@ export function WeighedRow({ line, place, plan, findings }: WeighedRowProps) {
       />
       <dl class="mix-figures">
         <div>
-          <dt>Difference</dt>
+          <dt>{say.difference}</dt>
           <dd>{actualG === null || plannedG === null ? '–' : differenceText(actualG, plannedG)}</dd>
         </div>
       </dl>
-      <TextField path={`${path}.lot`} label="Lot" findings={at(mine, `${path}.lot`)} compact />
+      <TextField path={`${path}.lot`} label={say.lot} findings={at(mine, `${path}.lot`)} compact />
       {curing ? (
         <div class="mix-more">
           <FindingList findings={mine.filter(({ field }) => field?.startsWith(`${path}.cure`))} />

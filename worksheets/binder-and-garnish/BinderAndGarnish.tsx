@@ -1,4 +1,5 @@
 import { newBinderSlice } from '@larderwright/calc/binder';
+import * as say from '#words/binder-and-garnish/BinderAndGarnish.ts';
 import { BlankForm } from '../parts/blank-form.tsx';
 import { later } from '../parts/later.tsx';
 import type { SiteLinks } from '../parts/links.ts';
@@ -27,33 +28,35 @@ export default function BinderAndGarnish({ links, standing }: { links: SiteLinks
   return (
     <WorksheetFrame links={links}>
       <section aria-labelledby="meat-and-slice">
-        <h2 id="meat-and-slice">Meat, mould and slice</h2>
+        <h2 id="meat-and-slice">{say.meatMouldAndSlice}</h2>
         <MeatFields findings={findings} />
       </section>
       <section aria-labelledby="panade">
-        <h2 id="panade">Panade</h2>
+        <h2 id="panade">{say.panade}</h2>
         <PanadeFields findings={findings} meatG={ready?.values.meatG ?? null} />
         <PanadeParts
-          meanwhile={<BlankForm caption="Parts of the panade" columns={['Part', 'Grams', 'Lot']} rows={4} />}
+          meanwhile={
+            <BlankForm caption={say.partsOfThePanade} columns={[say.part, say.grams, say.lot]} rows={4} />
+          }
         />
       </section>
       <section aria-labelledby="egg-and-cream">
-        <h2 id="egg-and-cream">Egg and cream</h2>
+        <h2 id="egg-and-cream">{say.eggAndCream}</h2>
         <EggFields findings={findings} />
       </section>
       <section aria-labelledby="extenders">
-        <h2 id="extenders">Other binders</h2>
+        <h2 id="extenders">{say.otherBinders}</h2>
         <NamedSausage />
-        <ExtenderList meanwhile={<NotYet what="None yet" />} />
+        <ExtenderList meanwhile={<NotYet what={say.noneYet} />} />
         <AddExtender />
       </section>
       <section aria-labelledby="garnish">
-        <h2 id="garnish">Garnish</h2>
+        <h2 id="garnish">{say.garnish}</h2>
         <GarnishList
           meanwhile={
             <BlankForm
-              caption="Garnish"
-              columns={['Garnish', 'As bought, g', 'Left after preparing, %', 'Ready, g', 'Piece, mm']}
+              caption={say.garnish}
+              columns={[say.garnish, say.asBoughtG, say.leftAfterPreparing, say.readyG, say.pieceMm]}
               rows={5}
             />
           }
@@ -61,10 +64,10 @@ export default function BinderAndGarnish({ links, standing }: { links: SiteLinks
         <AddGarnish />
       </section>
       <section aria-labelledby="they-bring">
-        <h2 id="they-bring">What they bring</h2>
+        <h2 id="they-bring">{say.whatTheyBring}</h2>
         <Together meanwhile={<NotYet />} />
       </section>
-      <CardDesk about="A list for preparing: what to weigh, how small to cut, by when it must be cold.">
+      <CardDesk about={say.listPreparingWhatWeighHowSmall}>
         {(paper) => <PrepCard computed={ready} paper={paper} standing={standing} />}
       </CardDesk>
     </WorksheetFrame>

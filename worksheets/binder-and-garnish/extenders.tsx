@@ -1,5 +1,6 @@
 import type { Extender } from '@larderwright/calc/binder';
 import { Fragment } from 'preact';
+import * as say from '#words/binder-and-garnish/extenders.ts';
 import { ChoiceField } from '../parts/choice-field.tsx';
 import { Computed } from '../parts/computed.tsx';
 import { RemovedRowLine } from '../parts/row-tools.tsx';
@@ -22,9 +23,15 @@ export function ExtenderList() {
         {rows.map((row, place) => (
           <Fragment key={row.id}>
             <RemovedRowLine list={LIST} place={place} as="li" />
-            <PartRow list={LIST} row={row} place={place} last={place === rows.length - 1} fallback="Binder">
+            <PartRow
+              list={LIST}
+              row={row}
+              place={place}
+              last={place === rows.length - 1}
+              fallback={say.binder}
+            >
               <ChoiceField
-                label={`Counted as, ${row.name || `binder ${place + 1}`}`}
+                label={say.countedAs(row.name || say.binder2(place + 1))}
                 value={row.kind}
                 choices={KINDS}
                 onChoose={(kind) => editAt(`${LIST}.${row.id}.kind`, kind)}

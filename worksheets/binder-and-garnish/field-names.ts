@@ -1,14 +1,15 @@
 import type { BinderSlice } from '@larderwright/calc/binder';
+import * as say from '#words/binder-and-garnish/field-names.ts';
 
 const FIELDS: Readonly<Record<string, string>> = {
-  meat: 'the meat',
-  panadeLoss: 'what the panade loses, or its cooked weight',
-  panadeTemp: 'the temperature of the panade',
-  egg: 'the egg (0 for none)',
-  cream: 'the cream (0 for none)',
-  amount: 'the weight of',
-  prepared: 'the weight of',
-  pieceSize: 'piece, slice, mould or formula for',
+  meat: say.theMeat,
+  panadeLoss: say.whatPanadeLosesCookedWeight,
+  panadeTemp: say.theTemperatureOfThePanade,
+  egg: say.theEgg0ForNone,
+  cream: say.theCream0ForNone,
+  amount: say.theWeightOf,
+  prepared: say.theWeightOf,
+  pieceSize: say.pieceSliceMouldOrFormulaFor,
 };
 
 /** An input of binders and garnish in the middle of a sentence. */
@@ -17,5 +18,5 @@ export function binderFieldName(field: string, slice: BinderSlice): string {
   const rows = [...slice.panadeParts, ...slice.extenders, ...slice.garnish];
   const row = rows.find(({ id }) => field.includes(`.${id}.`));
   const said = FIELDS[key] ?? key;
-  return row ? `${said} ${row.name.trim() || 'something unnamed'}` : said;
+  return row ? `${said} ${row.name.trim() || say.somethingUnnamed}` : said;
 }

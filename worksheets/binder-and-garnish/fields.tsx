@@ -7,6 +7,7 @@ import {
 } from '@larderwright/calc/binder';
 import type { Finding } from '@larderwright/calc/findings';
 import { entryValue, type QuantityKind, type Range, rangeIn, type Unit } from '@larderwright/calc/quantities';
+import * as say from '#words/binder-and-garnish/fields.ts';
 import { ChoiceField } from '../parts/choice-field.tsx';
 import { at } from '../parts/finding-list.tsx';
 import { NumberField } from '../parts/number-field.tsx';
@@ -41,33 +42,33 @@ export function MeatFields({ findings }: { findings: readonly Finding[] }) {
     <div class="fields">
       <BinderField
         of="meat"
-        label="Meat"
+        label={say.meat}
         kind="mass"
         units={MASSES}
-        hint="Blank: lean, fat, liver and offal of the formula."
+        hint={say.blankLeanFatLiverOffalFormula}
         findings={findings}
       />
       <BinderField
         of="mouldWidth"
-        label="Inside width of the mould"
+        label={say.insideWidthOfTheMould}
         kind="length"
         units={LENGTHS}
         range={INSIDE}
-        hint="Blank: the first mould of the batch."
+        hint={say.blankTheFirstMouldOfThe}
         findings={findings}
       />
       <BinderField
         of="mouldHeight"
-        label="Height of the slice"
+        label={say.heightOfTheSlice}
         kind="length"
         units={LENGTHS}
         range={INSIDE}
-        hint="Blank: as deep as that mould is filled."
+        hint={say.blankAsDeepAsThatMould}
         findings={findings}
       />
       <BinderField
         of="sliceThickness"
-        label="Thickness of a slice"
+        label={say.thicknessOfASlice}
         kind="length"
         units={LENGTHS}
         range={rangeIn('mm', 0, 100)}
@@ -98,40 +99,40 @@ export function PanadeFields({ findings, meatG }: { findings: readonly Finding[]
     <div class="fields">
       <BinderField
         of="panadeShare"
-        label="Panade wanted, cooked, of the meat"
+        label={say.panadeWantedCookedOfTheMeat}
         kind="fraction"
         range={SHARE}
-        hint="10 % is usual, 20 % the most: common practice, no source."
+        hint={say.n10Usual20MostCommonPractice}
         findings={findings}
       />
       <ChoiceField
-        label="Kind of panade"
+        label={say.kindOfPanade}
         value={kind}
         choices={PANADES}
         onChoose={choose}
-        hint="Puts in its usual parts. Bread and flour: common practice; the others: from memory, no source."
+        hint={say.putsUsualPartsBreadFlourCommon}
         findings={at(findings, 'binder.panadeKind')}
       />
       {kind === 'none' ? null : (
         <>
           <BinderField
             of="panadeLoss"
-            label="Lost as steam in the pan"
+            label={say.lostAsSteamInThePan}
             kind="fraction"
             range={SHARE}
             findings={findings}
           />
           <BinderField
             of="panadeCooked"
-            label="Panade cooked and cold, weighed"
+            label={say.panadeCookedAndColdWeighed}
             kind="mass"
             units={MASSES}
-            hint="Blank: reckoned from its parts."
+            hint={say.blankReckonedFromItsParts}
             findings={findings}
           />
           <BinderField
             of="panadeTemp"
-            label="Temperature of the panade at mixing"
+            label={say.temperatureOfThePanadeAtMixing}
             kind="temperature"
             units={['C', 'F']}
             findings={findings}
@@ -148,18 +149,18 @@ export function EggFields({ findings }: { findings: readonly Finding[] }) {
     <div class="fields">
       <BinderField
         of="egg"
-        label="Egg"
+        label={say.egg}
         kind="mass"
         units={MASSES}
-        hint="Whole egg without its shell, beaten and weighed. 0: none."
+        hint={say.wholeEggWithoutShellBeaten}
         findings={findings}
       />
       <BinderField
         of="cream"
-        label="Cream"
+        label={say.cream}
         kind="mass"
         units={MASSES}
-        hint="35 % fat. 0: none."
+        hint={say.n35Fat0None}
         findings={findings}
       />
     </div>
@@ -167,8 +168,8 @@ export function EggFields({ findings }: { findings: readonly Finding[] }) {
 }
 
 const NAMED = [
-  { value: 'no', label: 'No' },
-  { value: 'yes', label: 'Yes' },
+  { value: 'no', label: say.no },
+  { value: 'yes', label: say.yes },
 ];
 
 /** Whether the federal limits on binders apply. */
@@ -177,7 +178,7 @@ export function NamedSausage() {
   return (
     <div class="fields">
       <ChoiceField
-        label="Sold in the United States as a sausage whose name limits binders"
+        label={say.soldUnitedStatesSausageWhose}
         value={named ? 'yes' : 'no'}
         choices={NAMED}
         onChoose={(value) => editAt('binder.usNamedSausage', value === 'yes')}

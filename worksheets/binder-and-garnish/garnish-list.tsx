@@ -2,6 +2,7 @@ import type { GarnishLine, GarnishValues } from '@larderwright/calc/binder';
 import type { Finding } from '@larderwright/calc/findings';
 import { fixedText, rangeIn } from '@larderwright/calc/quantities';
 import { Fragment } from 'preact';
+import * as say from '#words/binder-and-garnish/garnish-list.ts';
 import { Answer } from '../parts/answer.tsx';
 import { ChoiceField } from '../parts/choice-field.tsx';
 import { FindingList, within } from '../parts/finding-list.tsx';
@@ -19,8 +20,8 @@ import { PackFields } from './pack-fields.tsx';
 const LIST = 'binder.garnish';
 const SHAPES = Object.entries(PIECE_SHAPE_NAMES).map(([value, label]) => ({ value, label }));
 const YES_NO = [
-  { value: 'no', label: 'No' },
-  { value: 'yes', label: 'Yes' },
+  { value: 'no', label: say.no },
+  { value: 'yes', label: say.yes },
 ];
 
 /** Everything folded in or laid in. */
@@ -57,7 +58,7 @@ interface GarnishSectionProps {
 
 function GarnishSection({ row, place, last, values, findings }: GarnishSectionProps) {
   const path = `${LIST}.${row.id}`;
-  const name = row.name || `Garnish ${place + 1}`;
+  const name = row.name || say.garnish(place + 1);
   const flag = (key: 'dried' | 'rawAllium', label: string) => (
     <ChoiceField
       label={label}
@@ -73,56 +74,56 @@ function GarnishSection({ row, place, last, values, findings }: GarnishSectionPr
         <RowTools list={LIST} id={row.id} label={name} first={place === 0} last={last} />
       </div>
       <div class="fields">
-        <IngredientBox path={path} row={row} label={`What garnish ${place + 1} is`} />
+        <IngredientBox path={path} row={row} label={say.whatGarnishIs(place + 1)} />
         <NumberField
           path={`${path}.asBought`}
-          label={`${name}, as bought`}
+          label={say.asBought(name)}
           kind="mass"
           units={['g', 'kg', 'oz']}
         />
         <NumberField
           path={`${path}.prepYield`}
-          label={`Left after preparing, ${name}`}
+          label={say.leftAfterPreparing(name)}
           kind="fraction"
           range={{ min: 0, max: 3 }}
-          hint="Peeled, boned, cooked, dried. Over 100 % for what soaks up water."
+          hint={say.peeledBonedCookedDriedOver100}
         />
         <NumberField
           path={`${path}.prepared`}
-          label={`${name}, ready to fold in, weighed`}
+          label={say.readyToFoldInWeighed(name)}
           kind="mass"
           units={['g', 'kg', 'oz']}
-          hint="Outranks the reckoning."
+          hint={say.outranksTheReckoning}
         />
         <ChoiceField
-          label={`Shape, ${name}`}
+          label={say.shape(name)}
           value={row.shape}
           choices={SHAPES}
           onChoose={(shape) => editAt(`${path}.shape`, shape)}
         />
         <NumberField
           path={`${path}.pieceSize`}
-          label={`Size of a piece, ${name}`}
+          label={say.sizeOfAPiece(name)}
           kind="length"
           units={['mm', 'cm', 'in']}
           range={rangeIn('mm', 0, 300)}
-          hint="Edge, diameter, or thickness of a strip."
+          hint={say.edgeDiameterThicknessStrip}
         />
-        {flag('dried', `Pressed or baked dry, ${name}`)}
-        {flag('rawAllium', `Raw onion, shallot, garlic or leek, ${name}`)}
+        {flag('dried', say.pressedOrBakedDry(name))}
+        {flag('rawAllium', say.rawOnionShallotGarlicOrLeek(name))}
       </div>
       <details class="pack">
-        <summary>Laid in strips, density, figures off the pack</summary>
+        <summary>{say.laidStripsDensityFiguresOff}</summary>
         <div class="fields">
           <NumberField
             path={`${path}.laidCount`}
-            label={`Strips laid along, ${name}`}
+            label={say.stripsLaidAlong(name)}
             kind="count"
-            hint="Seen in every slice. Blank: scattered."
+            hint={say.seenInEverySliceBlankScattered}
           />
           <NumberField
             path={`${path}.density`}
-            label={`Density of ${name}`}
+            label={say.densityOf(name)}
             kind="density"
             range={{ min: 0.1, max: 3 }}
           />
@@ -132,26 +133,24 @@ function GarnishSection({ row, place, last, values, findings }: GarnishSectionPr
       <FindingList findings={within(findings, path)} />
       <div class="answers">
         <Answer
-          label={`${name} into the bowl`}
+          label={say.intoTheBowl(name)}
           value={values?.preparedG == null ? null : gramsText(values.preparedG)}
-          missing="Cannot tell: weigh it, or give what is bought and what is left"
-          worked={<p>{binderWorkings.prepared} Derived.</p>}
+          missing={say.cannotTellWeighGiveWhatBought}
+          worked={<p>{say.derived(binderWorkings.prepared)}</p>}
         >
           {values?.shareFraction == null ? null : (
-            <p>{percentText(values.shareFraction, 1)} of the whole mix.</p>
+            <p>{say.ofTheWholeMix(percentText(values.shareFraction, 1))}</p>
           )}
-          {values?.toBuyG == null ? null : <p>To buy: {gramsText(values.toBuyG)}.</p>}
+          {values?.toBuyG == null ? null : <p>{say.toBuy(gramsText(values.toBuyG))}</p>}
         </Answer>
         <Answer
-          label={`${name}: pieces in a slice, on average`}
+          label={say.piecesInASliceOnAverage(name)}
           value={values?.pieces ? fixedText(values.pieces.within, 1) : null}
-          missing="Cannot tell: piece, slice, mould, density or the formula is missing"
-          worked={<p>{binderWorkings.pieces} Derived.</p>}
+          missing={say.cannotTellPieceSliceMould}
+          worked={<p>{say.derived2(binderWorkings.pieces)}</p>}
         >
           {values?.pieces ? (
-            <p>
-              Seen on one face: {fixedText(values.pieces.onFace, 1)}. {binderWorkings.onFace}
-            </p>
+            <p>{say.seenOnOneFace(fixedText(values.pieces.onFace, 1), binderWorkings.onFace)}</p>
           ) : null}
         </Answer>
       </div>

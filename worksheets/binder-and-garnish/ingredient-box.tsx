@@ -1,5 +1,6 @@
 import type { PickItem } from '@larderwright/calc/ingredients';
 import { useMemo } from 'preact/hooks';
+import * as say from '#words/binder-and-garnish/ingredient-box.ts';
 import { isCuringSalt, sameName } from '../batch-formula/line-edits.ts';
 import { $pickList, fetchPickList } from '../batch-formula/pick-list.ts';
 import { ComboBox } from '../parts/combo-box.tsx';
@@ -28,12 +29,12 @@ export function IngredientBox({ path, row, label }: { path: string; row: Named; 
   const take = (item: PickItem) => put({ name: item.name, ingredientId: item.id });
   const status =
     list.state === 'failed'
-      ? 'The list could not be fetched. A name of your own will do.'
+      ? say.listCouldNotFetchedNameOwn
       : list.state !== 'here'
-        ? 'Fetching the ingredient list …'
+        ? say.fetchingTheIngredientList
         : found.length === 0
-          ? 'Type a word or two, or keep a name of your own.'
-          : `${found.length} found`;
+          ? say.typeWordTwoKeepNameOwn
+          : say.found(found.length);
   return (
     <ComboBox
       label={label}

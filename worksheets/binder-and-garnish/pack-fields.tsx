@@ -1,3 +1,4 @@
+import * as say from '#words/binder-and-garnish/pack-fields.ts';
 import { NumberField } from '../parts/number-field.tsx';
 
 /** Salt and water off a pack; blank leaves them to the table. */
@@ -6,17 +7,17 @@ export function PackFields({ path, name }: { path: string; name: string }) {
     <>
       <NumberField
         path={`${path}.salt`}
-        label={`Salt in ${name}, by the pack`}
+        label={say.saltInByThePack(name)}
         kind="fraction"
         range={{ min: 0, max: 1 }}
-        hint="Blank: the composition table."
+        hint={say.blankTheCompositionTable}
       />
       <NumberField
         path={`${path}.water`}
-        label={`Water in ${name}`}
+        label={say.waterIn(name)}
         kind="fraction"
         range={{ min: 0, max: 1 }}
-        hint="Blank: the composition table."
+        hint={say.blankTheCompositionTable}
       />
     </>
   );

@@ -1,5 +1,6 @@
 import { type BinderPart, newBinderPart, type PanadeKind, withPanade } from '@larderwright/calc/binder';
 import { Fragment } from 'preact';
+import * as say from '#words/binder-and-garnish/panade-parts.ts';
 import { Answer } from '../parts/answer.tsx';
 import { Computed } from '../parts/computed.tsx';
 import { gramsText, percentText } from '../parts/number-text.ts';
@@ -20,8 +21,7 @@ export function PanadeParts() {
   const kind = useAt('binder.panadeKind') as PanadeKind;
   const parts = useAt(LIST) as readonly BinderPart[];
   const computed = useShared($binder);
-  if (kind === 'none')
-    return <p class="say">No panade. Lean, seared or wet mixes are the ones that want one.</p>;
+  if (kind === 'none') return <p class="say">{say.noPanadeLeanSearedWetMixes}</p>;
   return (
     <>
       <ol class="ledger">
@@ -33,7 +33,7 @@ export function PanadeParts() {
               row={part}
               place={place}
               last={place === parts.length - 1}
-              fallback="Panade part"
+              fallback={say.panadePart}
             />
           </Fragment>
         ))}
@@ -41,7 +41,7 @@ export function PanadeParts() {
       </ol>
       <p class="buttons">
         <button type="button" onClick={() => addRow(LIST, newBinderPart(newId()))}>
-          Add a part
+          {say.addAPart}
         </button>
         <Computed of={computed}>{({ values }) => <FillIn meatG={values.meatG} />}</Computed>
       </p>
@@ -49,25 +49,25 @@ export function PanadeParts() {
         {({ values: { panade } }) => (
           <div class="answers">
             <Answer
-              label="Panade, cooked and cold"
+              label={say.panadeCookedAndCold}
               value={panade.cookedG === null ? null : gramsText(panade.cookedG)}
-              missing="Cannot tell: a part or the loss is missing"
-              worked={<p>{binderWorkings.cooked} Derived.</p>}
+              missing={say.cannotTellPartLossMissing}
+              worked={<p>{say.derived(binderWorkings.cooked)}</p>}
             />
             <Answer
-              label="Panade of the meat"
+              label={say.panadeOfTheMeat}
               value={panade.shareFraction === null ? null : percentText(panade.shareFraction, 1)}
-              missing="Cannot tell: the panade or the meat is not known"
-              worked={<p>{binderWorkings.share} Derived.</p>}
+              missing={say.cannotTellPanadeMeatNotKnown}
+              worked={<p>{say.derived2(binderWorkings.share)}</p>}
             />
             <Answer
-              label="For the share wanted"
+              label={say.forTheShareWanted}
               value={
                 panade.wantedCookedG === null || panade.wantedRawG === null
                   ? null
-                  : `${gramsText(panade.wantedRawG)} raw, ${gramsText(panade.wantedCookedG)} cooked`
+                  : say.rawCooked(gramsText(panade.wantedRawG), gramsText(panade.wantedCookedG))
               }
-              worked={<p>{binderWorkings.wanted} Derived.</p>}
+              worked={<p>{say.derived3(binderWorkings.wanted)}</p>}
             />
           </div>
         )}
@@ -87,7 +87,7 @@ function FillIn({ meatG }: { meatG: number | null }) {
     });
   return (
     <button type="button" disabled={meatG === null} onClick={fill}>
-      Put in the usual parts for the share wanted
+      {say.putUsualPartsShareWanted}
     </button>
   );
 }

@@ -1,5 +1,6 @@
 import type { BinderPart, Extender } from '@larderwright/calc/binder';
 import type { ComponentChildren } from 'preact';
+import * as say from '#words/binder-and-garnish/part-row.ts';
 import { NumberField } from '../parts/number-field.tsx';
 import { RowTools } from '../parts/row-tools.tsx';
 import { IngredientBox } from './ingredient-box.tsx';
@@ -23,7 +24,7 @@ export function PartRow({ list, row, place, last, fallback, children }: PartRowP
       <IngredientBox path={path} row={row} label={`${fallback} ${place + 1}`} />
       <NumberField
         path={`${path}.amount`}
-        label={`Weight of ${name}`}
+        label={say.weightOf(name)}
         kind="mass"
         units={['g', 'kg', 'oz']}
         compact
@@ -31,7 +32,7 @@ export function PartRow({ list, row, place, last, fallback, children }: PartRowP
       <RowTools list={list} id={row.id} label={name} first={place === 0} last={last} />
       {children ? <div class="ledger-more">{children}</div> : null}
       <details class="pack ledger-more">
-        <summary>Figures off the pack</summary>
+        <summary>{say.figuresOffThePack}</summary>
         <div class="fields">
           <PackFields path={path} name={name} />
         </div>

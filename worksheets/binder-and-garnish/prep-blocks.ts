@@ -3,6 +3,7 @@ import type { BinderContext, BinderSlice, BinderValues } from '@larderwright/cal
 import type { Verdict } from '@larderwright/calc/findings';
 import type { Allergen } from '@larderwright/calc/ingredients';
 import { fixedText } from '@larderwright/calc/quantities';
+import * as say from '#words/binder-and-garnish/prep-blocks.ts';
 import { filled, percent, words, worked } from '../batch-sheet/build/filled.ts';
 import { sheetVerdicts } from '../batch-sheet/build/verdicts.ts';
 import type { Filled } from '../batch-sheet/sheet-model.ts';
@@ -12,7 +13,7 @@ import { PANADE_NAMES, PIECE_SHAPE_NAMES } from '../words/binder-names.ts';
 const made = (text: string | null): Filled | null => (text === null ? null : { text, flag: 'W' });
 const lengthMade = (mm: number | null) => made(mm === null ? null : `${fixedText(mm, 1)} mm`);
 const listOf = (allergens: readonly Allergen[]) =>
-  allergens.map(({ name }) => name).join(', ') || 'none known';
+  allergens.map(({ name }) => name).join(', ') || say.noneKnown;
 
 /** Blocks of the list for preparing. What is not known is a box to write in. */
 export function prepBlocks(
@@ -27,56 +28,60 @@ export function prepBlocks(
   const begun = hasPanade || slice.garnish.length + slice.extenders.length > 0;
   return [
     {
-      title: 'For what',
+      title: say.forWhat,
       rows: [
         [
-          { label: 'Product', value: words(batch.product.name), wide: true },
-          { label: 'Kitchen', value: words(batch.product.kitchen), wide: true },
-          { label: 'Meat', value: filled('mass', slice.meat, 'g') ?? worked(values.meatG, true), unit: 'g' },
+          { label: say.product, value: words(batch.product.name), wide: true },
+          { label: say.kitchen, value: words(batch.product.kitchen), wide: true },
+          {
+            label: say.meat,
+            value: filled('mass', slice.meat, 'g') ?? worked(values.meatG, true),
+            unit: 'g',
+          },
         ],
         [
           {
-            label: 'Mould inside, wide',
+            label: say.mouldInsideWide,
             value: filled('length', slice.mouldWidth, 'mm') ?? lengthMade(mouldWidthMm),
             unit: 'mm',
           },
           {
-            label: 'Slice, high',
+            label: say.sliceHigh,
             value: filled('length', slice.mouldHeight, 'mm') ?? lengthMade(mouldHeightMm),
             unit: 'mm',
           },
-          { label: 'Slice, thick', value: filled('length', slice.sliceThickness, 'mm'), unit: 'mm' },
-          { label: 'Prepared by' },
-          { label: 'Date', unit: 'date' },
+          { label: say.sliceThick, value: filled('length', slice.sliceThickness, 'mm'), unit: 'mm' },
+          { label: say.preparedBy },
+          { label: say.date, unit: say.date2 },
         ],
       ],
     },
     {
-      title: `Panade: ${hasPanade ? PANADE_NAMES[slice.panadeKind] : 'none'}`,
+      title: say.panade(hasPanade ? PANADE_NAMES[slice.panadeKind] : say.none),
       rows: [
         [
-          { label: 'Wanted, of the meat', value: filled('fraction', slice.panadeShare, '%'), unit: '%' },
-          { label: 'Lost as steam', value: filled('fraction', slice.panadeLoss, '%'), unit: '%' },
-          { label: 'Cooked, worked out', value: hasPanade ? worked(panade.cookedG, true) : null, unit: 'g' },
-          { label: 'Cooked, weighed', value: filled('mass', slice.panadeCooked, 'g'), unit: 'g' },
+          { label: say.wantedOfTheMeat, value: filled('fraction', slice.panadeShare, '%'), unit: '%' },
+          { label: say.lostAsSteam, value: filled('fraction', slice.panadeLoss, '%'), unit: '%' },
+          { label: say.cookedWorkedOut, value: hasPanade ? worked(panade.cookedG, true) : null, unit: 'g' },
+          { label: say.cookedWeighed, value: filled('mass', slice.panadeCooked, 'g'), unit: 'g' },
           {
-            label: 'Of the meat',
+            label: say.ofTheMeat,
             value: hasPanade ? made(percent(panade.shareFraction, 1)) : null,
             unit: '%',
           },
         ],
         [
-          { label: 'On a thin tray, into the cold at', unit: 'clock' },
-          { label: 'Cold (4 °C, 39 °F or below) by', unit: 'clock' },
+          { label: say.onAThinTrayIntoThe, unit: say.clock },
+          { label: say.cold4C39FOr, unit: say.clock },
           {
-            label: 'At mixing',
+            label: say.atMixing,
             value: filled('temperature', slice.panadeTemp, slice.panadeTemp.unit),
             unit: '°C',
           },
         ],
       ],
       table: {
-        columns: ['Part', 'Weigh', 'Salt by pack', 'Water by pack', 'Scale reads g', 'Lot'],
+        columns: [say.part, say.weigh, say.saltByPack, say.waterByPack, say.scaleReadsG, say.lot],
         rows: slice.panadeParts.map(({ name, amount, salt, water }) => [
           name,
           filled('mass', amount, 'g'),
@@ -89,20 +94,20 @@ export function prepBlocks(
       },
     },
     {
-      title: 'Egg, cream, other binders',
+      title: say.eggCreamOtherBinders,
       rows: [
         [
-          { label: 'Egg', value: filled('mass', slice.egg, 'g'), unit: 'g' },
-          { label: 'Cream, 35 % fat', value: filled('mass', slice.cream, 'g'), unit: 'g' },
+          { label: say.egg, value: filled('mass', slice.egg, 'g'), unit: 'g' },
+          { label: say.cream35Fat, value: filled('mass', slice.cream, 'g'), unit: 'g' },
           {
-            label: 'US sausage name that limits binders',
-            value: slice.usNamedSausage ? 'yes' : 'no',
+            label: say.usSausageNameThatLimitsBinders,
+            value: slice.usNamedSausage ? say.yes : say.no,
             wide: true,
           },
         ],
       ],
       table: {
-        columns: ['Binder', 'Weigh', 'Salt by pack', 'Water by pack', 'Scale reads g', 'Lot'],
+        columns: [say.binder, say.weigh, say.saltByPack, say.waterByPack, say.scaleReadsG, say.lot],
         rows: slice.extenders.map(({ name, amount, salt, water }) => [
           name,
           filled('mass', amount, 'g'),
@@ -116,9 +121,19 @@ export function prepBlocks(
       verdicts: sheetVerdicts(verdicts),
     },
     {
-      title: 'Garnish',
+      title: say.garnish,
       table: {
-        columns: ['What', 'Bought', 'Left', 'Ready', 'Piece', 'In a slice', 'Cold by', 'Reads g', 'Lot'],
+        columns: [
+          say.what,
+          say.bought,
+          say.left,
+          say.ready,
+          say.piece,
+          say.inASlice,
+          say.coldBy,
+          say.readsG,
+          say.lot,
+        ],
         rows: slice.garnish.map((row) => {
           const mine = values.garnish.find(({ lineId }) => lineId === row.id);
           const state = [row.dried ? 'dried' : '', row.rawAllium ? 'raw' : ''].filter(Boolean).join(', ');
@@ -139,24 +154,24 @@ export function prepBlocks(
       lines: slice.garnish.flatMap(({ name, density, salt, water, laidCount }) => {
         const said = [
           ['density', filled('density', density, 'g/mL')],
-          ['salt by pack', filled('fraction', salt, '%')],
+          [say.saltByPack2, filled('fraction', salt, '%')],
           ['water', filled('fraction', water, '%')],
-          ['strips laid along', filled('count', laidCount, 'count', false)],
+          [say.stripsLaidAlong, filled('count', laidCount, 'count', false)],
         ] as const;
         const known = said.flatMap(([label, value]) =>
           value ? [`${label} ${value.text} ${value.flag}`] : [],
         );
-        return known.length === 0 ? [] : [`${name || 'Garnish'}: ${known.join(', ')}.`];
+        return known.length === 0 ? [] : [`${name || say.garnish}: ${known.join(', ')}.`];
       }),
     },
     {
-      title: 'What they bring',
+      title: say.whatTheyBring,
       rows: [
         [
-          { label: 'Salt', value: begun ? worked(carried.saltG, true) : null, unit: 'g' },
-          { label: 'Water', value: begun ? worked(carried.waterG, true) : null, unit: 'g' },
+          { label: say.salt, value: begun ? worked(carried.saltG, true) : null, unit: 'g' },
+          { label: say.water, value: begun ? worked(carried.waterG, true) : null, unit: 'g' },
           {
-            label: 'Garnish, of the mix',
+            label: say.garnishOfTheMix,
             value: begun ? made(percent(values.garnishFraction, 1)) : null,
             unit: '%',
           },
@@ -164,13 +179,15 @@ export function prepBlocks(
       ],
       lines: begun
         ? [
-            `Allergens, EU and UK list: ${listOf(values.euAllergens)}. United States list: ${listOf(values.usAllergens)}.${
+            say.allergensEuUkListUnitedStates(
+              listOf(values.euAllergens),
+              listOf(values.usAllergens),
               values.allergensUnknown.length > 0
-                ? ` Not known for ${values.allergensUnknown.length}: read the packs.`
-                : ''
-            }`,
+                ? say.notKnownForReadThePacks(values.allergensUnknown.length)
+                : '',
+            ),
           ]
-        : ['Allergens:'],
+        : [say.allergens],
     },
   ];
 }

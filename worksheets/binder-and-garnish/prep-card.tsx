@@ -1,3 +1,4 @@
+import * as say from '#words/binder-and-garnish/prep-card.ts';
 import type { Paper } from '../batch-sheet/sheet-page.tsx';
 import { type CardBlock, CardBlocks } from '../parts/card-blocks.tsx';
 import { BLANK_HEAD } from '../parts/card-head.ts';
@@ -6,45 +7,45 @@ import type { BinderComputed } from './compute.ts';
 
 const BLANK: readonly CardBlock[] = [
   {
-    title: 'For what',
+    title: say.forWhat,
     rows: [
       [
-        { label: 'Product', wide: true },
-        { label: 'Meat', unit: 'g' },
-        { label: 'Mould inside, wide', unit: 'mm' },
-        { label: 'Slice, thick', unit: 'mm' },
+        { label: say.product, wide: true },
+        { label: say.meat, unit: 'g' },
+        { label: say.mouldInsideWide, unit: 'mm' },
+        { label: say.sliceThick, unit: 'mm' },
       ],
     ],
   },
   {
-    title: 'Panade',
+    title: say.panade,
     rows: [
       [
-        { label: 'Kind', wide: true },
-        { label: 'Wanted, of the meat', unit: '%' },
-        { label: 'Cooked, weighed', unit: 'g' },
+        { label: say.kind, wide: true },
+        { label: say.wantedOfTheMeat, unit: '%' },
+        { label: say.cookedWeighed, unit: 'g' },
       ],
       [
-        { label: 'On a thin tray, into the cold at', unit: 'clock' },
-        { label: 'Cold (4 °C, 39 °F or below) by', unit: 'clock' },
-        { label: 'At mixing', unit: '°C' },
+        { label: say.onAThinTrayIntoThe, unit: say.clock },
+        { label: say.cold4C39FOr, unit: say.clock },
+        { label: say.atMixing, unit: '°C' },
       ],
     ],
-    table: { columns: ['Part', 'Weigh g', 'Scale reads g', 'Lot'], rows: [], blankRows: 4 },
+    table: { columns: [say.part, say.weighG, say.scaleReadsG, say.lot], rows: [], blankRows: 4 },
   },
   {
-    title: 'Egg, cream, other binders',
-    table: { columns: ['Binder', 'Weigh g', 'Scale reads g', 'Lot'], rows: [], blankRows: 4 },
+    title: say.eggCreamOtherBinders,
+    table: { columns: [say.binder, say.weighG, say.scaleReadsG, say.lot], rows: [], blankRows: 4 },
   },
   {
-    title: 'Garnish',
+    title: say.garnish,
     table: {
-      columns: ['What', 'Bought g', 'Ready g', 'Piece mm', 'Cold by', 'Reads g', 'Lot'],
+      columns: [say.what, say.boughtG, say.readyG, say.pieceMm, say.coldBy, say.readsG, say.lot],
       rows: [],
       blankRows: 6,
     },
   },
-  { title: 'What they bring', rows: [[{ label: 'Allergens, from the packs', broad: true }]] },
+  { title: say.whatTheyBring, rows: [[{ label: say.allergensFromThePacks, broad: true }]] },
 ];
 
 /** The list for preparing, filled or to write on. */
@@ -52,12 +53,12 @@ export function PrepCard(props: { computed: BinderComputed | null; paper: Paper;
   const { computed, paper, standing } = props;
   return (
     <PrintCard
-      title="Binder, panade and garnish"
+      title={say.binderPanadeAndGarnish}
       head={computed?.head ?? BLANK_HEAD}
       paper={paper}
       stops={computed?.stops ?? []}
       standing={standing}
-      noRules="Shares and sizes: common practice, no source; limits on binders by 9 CFR 319 where they apply"
+      noRules={say.sharesSizesCommonPracticeNo}
     >
       <CardBlocks blocks={computed?.blocks ?? BLANK} />
     </PrintCard>

@@ -1,5 +1,6 @@
 import type { BinderSlice, BinderValues } from '@larderwright/calc/binder';
 import { entryValue, fixedText } from '@larderwright/calc/quantities';
+import * as say from '#words/binder-and-garnish/to-formula.ts';
 import type { OwnLine } from '../state/own-lines.ts';
 
 /** How the id of a line that this page writes begins. */
@@ -18,8 +19,8 @@ export function binderLines(slice: BinderSlice, values: BinderValues): OwnLine[]
   if (panade === null) return null;
   const lines = [...panade];
   const others: readonly [OwnLine['part'], string, string, string | null, number | null][] = [
-    ['egg', 'egg', 'Egg', slice.eggIngredientId, values.eggG],
-    ['liquid', 'cream', 'Cream', slice.creamIngredientId, entryValue('mass', slice.cream)],
+    ['egg', 'egg', say.egg, slice.eggIngredientId, values.eggG],
+    ['liquid', 'cream', say.cream, slice.creamIngredientId, entryValue('mass', slice.cream)],
   ];
   for (const [part, id, name, ingredientId, massG] of others) {
     if (massG === null) return null;

@@ -1,3 +1,4 @@
+import * as say from '#words/binder-and-garnish/together.ts';
 import { Answer } from '../parts/answer.tsx';
 import { Computed } from '../parts/computed.tsx';
 import { at, FindingList } from '../parts/finding-list.tsx';
@@ -10,12 +11,7 @@ import { $binder } from './computed.ts';
 import { binderFieldName } from './field-names.ts';
 import { BINDER_LINE } from './to-formula.ts';
 
-const CARRIED = (
-  <p>
-    {binderWorkings.carried} Composition by the table, each row with its source on the batch formula; the rest
-    is derived.
-  </p>
-);
+const CARRIED = <p>{say.compositionTableEachRowSource(binderWorkings.carried)}</p>;
 
 /** Salt, water and allergens brought in, the shares, and the way into the formula. */
 export function Together() {
@@ -32,34 +28,29 @@ export function Together() {
             />
             <div class="answers">
               <Answer
-                label="Salt they bring"
+                label={say.saltTheyBring}
                 value={carried.saltG === null ? null : gramsText(carried.saltG)}
-                missing="Cannot tell: a weight or the salt of something is not known"
+                missing={say.cannotTellWeightSaltSomething}
                 worked={CARRIED}
               />
               <Answer
-                label="Water they bring"
+                label={say.waterTheyBring}
                 value={carried.waterG === null ? null : gramsText(carried.waterG)}
-                missing="Cannot tell: a weight or the water of something is not known"
+                missing={say.cannotTellWeightWaterSomething}
                 worked={CARRIED}
               />
               {garnish.length === 0 ? null : (
                 <Answer
-                  label="All garnish, of the whole mix"
+                  label={say.allGarnishOfTheWholeMix}
                   value={garnishFraction === null ? null : percentText(garnishFraction, 1)}
-                  worked={
-                    <p>
-                      Garnish ready to fold in, divided by everything in the bowl, these lines among it.
-                      Derived.
-                    </p>
-                  }
+                  worked={<p>{say.garnishReadyFoldDivided}</p>}
                 />
               )}
               {values.eggG ? (
                 <Answer
-                  label="Egg, of the whole mix"
+                  label={say.eggOfTheWholeMix}
                   value={eggFraction === null ? null : percentText(eggFraction, 1)}
-                  worked={<p>Egg divided by everything in the bowl. Derived.</p>}
+                  worked={<p>{say.eggDividedEverythingBowl}</p>}
                 />
               ) : null}
             </div>
@@ -69,9 +60,9 @@ export function Together() {
             <WriteOwnLines
               lines={lines}
               prefix={BINDER_LINE}
-              label="Write these lines into the formula"
-              hint="Lines this page wrote before are replaced; others stay: take out those that are the same. Panade goes in as it weighs cooked: its steam is taken off its largest part."
-              done="Binders and garnish stand in the formula."
+              label={say.writeTheseLinesIntoTheFormula}
+              hint={say.linesPageWroteBeforeReplaced}
+              done={say.bindersGarnishStandFormula}
             />
           </>
         );

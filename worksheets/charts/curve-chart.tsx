@@ -1,4 +1,5 @@
 import { useId } from 'preact/hooks';
+import * as say from '#words/charts/curve-chart.ts';
 import { dayWords } from '../parts/clock-text.ts';
 import { type ChartLayout, layoutChart } from './layout.ts';
 import { markPath, shapeOf } from './mark-shape.ts';
@@ -103,7 +104,7 @@ function Axes({ layout, model }: { layout: ChartLayout; model: CurveModel }) {
         : null}
       {model.clock === 'elapsed' ? (
         <text x={right} y={bottom + 34} text-anchor="end">
-          hours : minutes since it went in
+          {say.hoursMinutesSinceItWentIn}
         </text>
       ) : null}
       <path class="curve-frame" d={`M${left} ${top}V${bottom}H${right}`} />

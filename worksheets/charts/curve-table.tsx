@@ -1,11 +1,12 @@
 import { useState } from 'preact/hooks';
+import * as say from '#words/charts/curve-table.ts';
 import { dayWords } from '../parts/clock-text.ts';
 import type { CurveModel, CurvePoint, PointMark } from './model.ts';
 import { tempText } from './temp-text.ts';
 import { dayOf, timeText } from './time-text.ts';
 import { thinned } from './trace.ts';
 
-const MARK_WORD: Record<PointMark, string> = { taken: '', excluded: 'excluded', flagged: 'flagged' };
+const MARK_WORD: Record<PointMark, string> = { taken: '', excluded: say.excluded, flagged: say.flagged };
 /** A long logger file is thinned to about this many rows a probe; every reading stands in the log itself. */
 const MOST_ROWS = 240;
 
@@ -26,7 +27,7 @@ export function CurveTable({ model, title }: { model: CurveModel; title: string 
   const elapsed = model.clock === 'elapsed';
   return (
     <details class="curve-data" onToggle={(event) => setOpen(event.currentTarget.open)}>
-      <summary>The same as a table</summary>
+      <summary>{say.theSameAsATable}</summary>
       {open
         ? model.series.map((series) => {
             const points = byTime(series.points);
@@ -35,17 +36,17 @@ export function CurveTable({ model, title }: { model: CurveModel; title: string 
               <table key={series.id}>
                 <caption>
                   {title}: {series.name}
-                  {series.predicted ? ', predicted, nobody measured it' : null}
+                  {series.predicted ? say.predictedNobodyMeasuredIt : null}
                   {rows.length < series.points.length && !series.predicted
-                    ? ` (${rows.length} of ${series.points.length} readings; highest and lowest kept)`
+                    ? say.ofReadingsHighestAndLowestKept(rows.length, series.points.length)
                     : ''}
                 </caption>
                 <thead>
                   <tr>
-                    {elapsed ? null : <th scope="col">Day</th>}
-                    <th scope="col">{elapsed ? 'Since it went in' : 'Time'}</th>
-                    <th scope="col">Core °C</th>
-                    {series.predicted ? null : <th scope="col">Mark</th>}
+                    {elapsed ? null : <th scope="col">{say.day}</th>}
+                    <th scope="col">{elapsed ? say.sinceItWentIn : say.time}</th>
+                    <th scope="col">{say.coreC}</th>
+                    {series.predicted ? null : <th scope="col">{say.mark}</th>}
                   </tr>
                 </thead>
                 <tbody>

@@ -1,4 +1,5 @@
 import { type SectionNet, sectionAt } from '@larderwright/calc/cook-plan';
+import * as say from '#words/charts/section-model.ts';
 
 /** One moment of the cut, ready to draw. Lengths mm, temperatures °C. */
 export interface SectionModel {
@@ -28,8 +29,8 @@ export interface SectionRow {
 /** Shares of the way out at which the table reads. */
 export const COLUMNS = [
   ['middle', 0],
-  ['half way out', 0.5],
-  ['at the wall', 1],
+  [say.halfWayOut, 0.5],
+  [say.atTheWall, 1],
 ] as const;
 const ROWS = 5;
 

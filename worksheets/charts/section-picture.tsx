@@ -1,4 +1,5 @@
 import { useId } from 'preact/hooks';
+import * as say from '#words/charts/section-picture.ts';
 import { isobands, isoline, outlinePieces, type Piece, type Polygon } from './isobands.ts';
 import { BAND_STEPS_C, extentOf, type SectionModel, sectionRows } from './section-model.ts';
 
@@ -123,7 +124,7 @@ function pathOf(polygon: Polygon, px: (x: number) => number, py: (y: number) => 
 export function sectionSummary({ tempC, when, net }: SectionModel): string {
   const low = tempC.reduce((least, t) => Math.min(least, t), Number.POSITIVE_INFINITY);
   const high = tempC.reduce((most, t) => Math.max(most, t), Number.NEGATIVE_INFINITY);
-  const cut = net.cut === 'across' ? 'Cut across the middle' : 'Upright cut through the middle';
+  const cut = net.cut === 'across' ? say.cutAcrossTheMiddle : say.uprightCutThroughTheMiddle;
   const every = stepOf(low, high);
-  return `${cut} ${when}: coldest ${Math.round(low)} °C, hottest ${Math.round(high)} °C. Lines every ${every} °C.`;
+  return say.coldestCHottestCLinesEvery(cut, when, Math.round(low), Math.round(high), every);
 }

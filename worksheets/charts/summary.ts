@@ -1,3 +1,4 @@
+import * as say from '#words/charts/summary.ts';
 import { dayWords, durationWords } from '../parts/clock-text.ts';
 import type { CurveModel, CurveSeries } from './model.ts';
 import { tempText } from './temp-text.ts';
@@ -15,28 +16,33 @@ function seriesWords(series: CurveSeries, clock: (ms: number) => string): string
   const first = points[0];
   const last = points.at(-1);
   const excluded = series.points.filter((point) => point.mark === 'excluded').length;
-  const out = excluded > 0 ? ` ${excluded} excluded.` : '';
-  if (!first || !last) return `${series.name}: no readings that count.${out}`;
+  const out = excluded > 0 ? say.excluded(excluded) : '';
+  if (!first || !last) return say.noReadingsThatCount(series.name, out);
   if (first === last) {
-    return `${series.name}: one reading, ${degrees(first.tempC)} at ${clock(first.atMs)}.${out}`;
+    return say.oneReadingAt(series.name, degrees(first.tempC), clock(first.atMs), out);
   }
   const top = points.reduce((best, point) => (point.tempC > best.tempC ? point : best), first);
   if (series.predicted) {
     return (
-      `${series.name}, predicted: from ${rough(first.tempC)} at ${clock(first.atMs)} ` +
-      `to ${rough(last.tempC, Math.ceil)} at ${clock(last.atMs)}, highest ${rough(top.tempC, Math.floor)} at ${clock(top.atMs)}.`
+      say.predictedFromAt(series.name, rough(first.tempC), clock(first.atMs)) +
+      say.toAtHighestAt(
+        rough(last.tempC, Math.ceil),
+        clock(last.atMs),
+        rough(top.tempC, Math.floor),
+        clock(top.atMs),
+      )
     );
   }
   const parts = stretches(points);
   const gaps = parts.slice(1).map((part, i) => {
     const before = parts[i]?.at(-1)?.atMs ?? 0;
     const after = part[0]?.atMs ?? 0;
-    return `${durationWords((after - before) / MINUTE_MS, 'down')} from ${clock(before)}`;
+    return say.from(durationWords((after - before) / MINUTE_MS, 'down'), clock(before));
   });
-  const holes = gaps.length > 0 ? ` Without a reading: ${gaps.join(', ')}.` : '';
+  const holes = gaps.length > 0 ? say.withoutAReading(gaps.join(', ')) : '';
   return (
-    `${series.name}: ${points.length} readings from ${degrees(first.tempC)} at ${clock(first.atMs)} ` +
-    `to ${degrees(last.tempC)} at ${clock(last.atMs)}, highest ${degrees(top.tempC)} at ${clock(top.atMs)}.` +
+    say.readingsFromAt(series.name, points.length, degrees(first.tempC), clock(first.atMs)) +
+    say.toAtHighestAt(degrees(last.tempC), clock(last.atMs), degrees(top.tempC), clock(top.atMs)) +
     `${holes}${out}`
   );
 }
@@ -52,16 +58,16 @@ export function curveSummary(model: CurveModel): string {
     items.length > 0 ? [`${label}: ${items.join('; ')}.`] : [];
   parts.push(
     ...list(
-      'Lines',
+      say.lines,
       (model.levels ?? []).map(({ label }) => label),
     ),
     ...list(
-      'Shaded',
-      (model.runs ?? []).map((run) => `${run.label}, ${clock(run.fromMs)} to ${clock(run.toMs)}`),
+      say.shaded,
+      (model.runs ?? []).map((run) => say.to(run.label, clock(run.fromMs), clock(run.toMs))),
     ),
-    ...list('Band', model.corridor ? [model.corridor.label] : []),
+    ...list(say.band, model.corridor ? [model.corridor.label] : []),
     ...list(
-      'Window',
+      say.window,
       (model.window ?? []).map(({ label }) => label),
     ),
   );

@@ -1,4 +1,5 @@
 import { newChillBudgetSlice } from '@larderwright/calc/chill-budget';
+import * as say from '#words/chill-budget/ChillBudget.ts';
 import { later } from '../parts/later.tsx';
 import type { SiteLinks } from '../parts/links.ts';
 import { NotYet } from '../parts/not-yet.tsx';
@@ -28,36 +29,36 @@ export default function ChillBudget({ links, standing }: { links: SiteLinks; sta
   return (
     <WorksheetFrame links={links}>
       <section aria-labelledby="goes-in">
-        <h2 id="goes-in">What goes in, and how cold</h2>
+        <h2 id="goes-in">{say.whatGoesInAndHowCold}</h2>
         <LotList findings={findings} />
         <AddLot />
         <FromFormula />
       </section>
       <section aria-labelledby="passes">
-        <h2 id="passes">Passes through the machine</h2>
+        <h2 id="passes">{say.passesThroughTheMachine}</h2>
         <PassList findings={findings} />
         <AddPass />
       </section>
       <section aria-labelledby="the-end">
-        <h2 id="the-end">How warm it ends</h2>
+        <h2 id="the-end">{say.howWarmItEnds}</h2>
         <LimitFields findings={findings} />
-        <Steps meanwhile={<NotYet what="Temperatures of the mix: not yet computed" />} />
+        <Steps meanwhile={<NotYet what={say.temperaturesMixNotYetComputed} />} />
       </section>
       <section aria-labelledby="ice">
-        <h2 id="ice">Ice, or a colder start</h2>
+        <h2 id="ice">{say.iceOrAColderStart}</h2>
         <IceAnswers meanwhile={<NotYet />} />
       </section>
       <section aria-labelledby="minutes">
-        <h2 id="minutes">Minutes there are</h2>
+        <h2 id="minutes">{say.minutesThereAre}</h2>
         <RoomFields findings={findings} />
         <Margins meanwhile={<NotYet />} />
       </section>
       <section aria-labelledby="tempering">
-        <h2 id="tempering">Cubes in the freezer</h2>
+        <h2 id="tempering">{say.cubesInTheFreezer}</h2>
         <FreezerFields findings={findings} />
         <Temper meanwhile={<NotYet />} />
       </section>
-      <CardDesk about="A card for the grinder: what each step should read, the line to stop at, boxes for what it reads.">
+      <CardDesk about={say.cardGrinderWhatEachStepShould}>
         {(paper) => <TempCard computed={ready} paper={paper} standing={standing} />}
       </CardDesk>
     </WorksheetFrame>

@@ -1,4 +1,5 @@
 import { newChillLot } from '@larderwright/calc/chill-budget';
+import * as say from '#words/chill-budget/from-formula.ts';
 import { newId } from '../state/clock.ts';
 import { $batch, editAt } from '../state/store.ts';
 import { useShared } from '../state/use-shared.ts';
@@ -21,11 +22,9 @@ export function FromFormula() {
   return (
     <p class="buttons">
       <button type="button" onClick={take}>
-        Take the weights of the formula
+        {say.takeTheWeightsOfTheFormula}
       </button>
-      <small class="field-hint">
-        Lean with liver and offal, fat, liquid with egg. Temperatures stay yours.
-      </small>
+      <small class="field-hint">{say.leanLiverOffalFatLiquidEgg}</small>
     </p>
   );
 }

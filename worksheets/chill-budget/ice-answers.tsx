@@ -1,4 +1,5 @@
 import { fixedText } from '@larderwright/calc/quantities';
+import * as say from '#words/chill-budget/ice-answers.ts';
 import { Answer } from '../parts/answer.tsx';
 import { Computed } from '../parts/computed.tsx';
 import { percentText } from '../parts/number-text.ts';
@@ -14,28 +15,24 @@ export function IceAnswers() {
       {({ values: { iceNeededG, iceNeededFraction, preChillC, endC } }) => (
         <div class="answers">
           <Answer
-            label="Ice still to add"
+            label={say.iceStillToAdd}
             value={
               iceNeededG === null
                 ? null
                 : iceNeededG === 0
-                  ? 'None: it ends cold enough'
-                  : `${fixedText(iceNeededG, 0, 'up')} g${iceNeededFraction === null ? '' : `, ${percentText(iceNeededFraction, 1)} of the mix`}`
+                  ? say.noneItEndsColdEnough
+                  : `${fixedText(iceNeededG, 0, 'up')} g${iceNeededFraction === null ? '' : say.ofTheMix(percentText(iceNeededFraction, 1))}`
             }
-            missing="Cannot tell: an input is missing, or ice cannot melt at that end"
-            worked={<p>{chillBudgetWorkings.ice} Rounded up. Derived: balance of heat.</p>}
+            missing={say.cannotTellInputMissingIce}
+            worked={<p>{say.roundedUpDerivedBalanceOfHeat(chillBudgetWorkings.ice)}</p>}
           >
-            {iceNeededG ? <p>It is added water: write it into the formula.</p> : null}
+            {iceNeededG ? <p>{say.addedWaterWriteIntoFormula}</p> : null}
           </Answer>
           <Answer
-            label="Or begin with all meat and fat at"
-            value={preChillC === null ? null : `${tempText(preChillC, 'down')} or below`}
-            missing={
-              endC === null
-                ? 'Cannot tell: an input is missing'
-                : 'Cannot tell: no start above −39 °C (−38 °F) does it, or an input is missing'
-            }
-            worked={<p>{chillBudgetWorkings.preChill} Rounded down. Derived: balance of heat.</p>}
+            label={say.orBeginWithAllMeatAnd}
+            value={preChillC === null ? null : say.orBelow(tempText(preChillC, 'down'))}
+            missing={endC === null ? say.cannotTellAnInputIsMissing : say.cannotTellNoStartAbove39}
+            worked={<p>{say.roundedDownDerivedBalanceHeat(chillBudgetWorkings.preChill)}</p>}
           />
         </div>
       )}

@@ -1,5 +1,6 @@
 import type { Finding } from '@larderwright/calc/findings';
 import { type QuantityKind, type Range, rangeIn, type Unit } from '@larderwright/calc/quantities';
+import * as say from '#words/chill-budget/limit-fields.ts';
 import { ChoiceField } from '../parts/choice-field.tsx';
 import { at } from '../parts/finding-list.tsx';
 import { NumberField } from '../parts/number-field.tsx';
@@ -32,29 +33,29 @@ export function LimitFields({ findings }: { findings: readonly Finding[] }) {
     <div class="fields">
       <ChillField
         of="limit"
-        label="Warmest it may end"
+        label={say.warmestItMayEnd}
         kind="temperature"
         units={TEMPS}
-        hint="Blank: by the family in the formula. Coarse 12 °C (54 °F), fine 10 °C (50 °F), mousseline 8 °C (46 °F): common practice, no source."
+        hint={say.blankFamilyFormulaCoarse12C}
         findings={findings}
       />
       <ChillField
         of="iceTemp"
-        label="Temperature of the ice"
+        label={say.temperatureOfTheIce}
         kind="temperature"
         units={TEMPS}
         findings={findings}
       />
       <ChillField
         of="liquidAllowance"
-        label="Water the formula allows as ice"
+        label={say.waterTheFormulaAllowsAsIce}
         kind="mass"
         units={['g', 'kg']}
-        hint="Blank: not known, and nothing is said about it."
+        hint={say.blankNotKnownNothingSaidAbout}
         findings={findings}
       />
       <ChoiceField
-        label="Heat of the fat"
+        label={say.heatOfTheFat}
         value={fatHeat}
         choices={FAT_HEATS}
         onChoose={(value) => editAt('chillBudget.fatHeat', value)}
@@ -67,10 +68,10 @@ export function LimitFields({ findings }: { findings: readonly Finding[] }) {
 export function RoomFields({ findings }: { findings: readonly Finding[] }) {
   return (
     <div class="fields">
-      <ChillField of="room" label="Room" kind="temperature" units={TEMPS} findings={findings} />
+      <ChillField of="room" label={say.room} kind="temperature" units={TEMPS} findings={findings} />
       <ChillField
         of="layer"
-        label="How thick the meat lies"
+        label={say.howThickTheMeatLies}
         kind="length"
         units={['mm', 'cm', 'in']}
         range={rangeIn('mm', 0, 500)}
@@ -86,14 +87,14 @@ export function FreezerFields({ findings }: { findings: readonly Finding[] }) {
     <div class="fields">
       <ChillField
         of="cube"
-        label="Edge of the cubes"
+        label={say.edgeOfTheCubes}
         kind="length"
         units={['mm', 'cm', 'in']}
         range={rangeIn('mm', 0, 200)}
-        hint="Usual for 25 mm cubes: 15 to 20 min, until firm at the edge, not solid. Common practice, no source."
+        hint={say.usual25MmCubes1520}
         findings={findings}
       />
-      <ChillField of="freezer" label="Freezer" kind="temperature" units={TEMPS} findings={findings} />
+      <ChillField of="freezer" label={say.freezer} kind="temperature" units={TEMPS} findings={findings} />
     </div>
   );
 }

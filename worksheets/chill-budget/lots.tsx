@@ -3,6 +3,7 @@ import type { Finding } from '@larderwright/calc/findings';
 import { rangeIn } from '@larderwright/calc/quantities';
 import { Fragment } from 'preact';
 import { useState } from 'preact/hooks';
+import * as say from '#words/chill-budget/lots.ts';
 import { ChoiceField } from '../parts/choice-field.tsx';
 import { at } from '../parts/finding-list.tsx';
 import { NumberField } from '../parts/number-field.tsx';
@@ -57,7 +58,7 @@ function LotRow({ lot, place, last, passes, findings }: LotRowProps) {
   return (
     <li class="ledger-row ledger-lot" aria-label={name}>
       <ChoiceField
-        label={`What ${name} is`}
+        label={say.whatIs(name)}
         value={lot.kind}
         choices={KINDS}
         onChoose={(kind) => editAt(`${path}.kind`, kind)}
@@ -65,7 +66,7 @@ function LotRow({ lot, place, last, passes, findings }: LotRowProps) {
       />
       <NumberField
         path={`${path}.mass`}
-        label={`Weight of ${name}`}
+        label={say.weightOf(name)}
         kind="mass"
         units={['kg', 'g', 'lb']}
         findings={at(findings, `${path}.mass`)}
@@ -73,7 +74,7 @@ function LotRow({ lot, place, last, passes, findings }: LotRowProps) {
       />
       <NumberField
         path={`${path}.temp`}
-        label={`Temperature of ${name}`}
+        label={say.temperatureOf(name)}
         kind="temperature"
         units={['C', 'F']}
         range={TEMPS}
@@ -85,23 +86,23 @@ function LotRow({ lot, place, last, passes, findings }: LotRowProps) {
         <div class="ledger-more">
           <NumberField
             path={`${path}.fat`}
-            label={`Fat of ${name}`}
+            label={say.fatOf(name)}
             kind="fraction"
             findings={at(findings, `${path}.fat`)}
           />
         </div>
       ) : null}
       <details class="pack ledger-more">
-        <summary>Its name, and when it goes in</summary>
+        <summary>{say.itsNameAndWhenItGoes}</summary>
         <div class="fields">
-          <TextField path={`${path}.name`} label={`Own name for ${name}`} />
+          <TextField path={`${path}.name`} label={say.ownNameFor(name)} />
           <ChoiceField
-            label={`${name} goes in`}
+            label={say.goesIn(name)}
             value={lot.beforePassId ?? ''}
-            empty="From the start"
+            empty={say.fromTheStart}
             choices={passes.map((pass, index) => ({
               value: pass.id,
-              label: `Before ${passName(pass, index).toLowerCase()}`,
+              label: say.before(passName(pass, index).toLowerCase()),
             }))}
             onChoose={(passId) => editAt(`${path}.beforePassId`, passId || null)}
           />
@@ -118,13 +119,13 @@ export function AddLot() {
   return (
     <div class="add-row">
       <ChoiceField
-        label="Something else goes in"
+        label={say.somethingElseGoesIn}
         value={kind}
         choices={KINDS}
         onChoose={(value) => setKind(value as LotKind)}
       />
       <button type="button" disabled={waking} onClick={() => addRow(LIST, newChillLot(newId(), kind))}>
-        Add it
+        {say.addIt}
       </button>
     </div>
   );

@@ -1,4 +1,5 @@
 import type { ChillBudgetSlice, ChillLot, GrindPass } from '@larderwright/calc/chill-budget';
+import * as say from '#words/chill-budget/names.ts';
 import { LOT_KIND_NAMES, PASS_KIND_NAMES } from '../words/chill-budget-names.ts';
 
 /** What a lot is called: the kitchen's own word, or its kind. */
@@ -8,20 +9,20 @@ export function lotName({ name, kind }: Pick<ChillLot, 'name' | 'kind'>): string
 
 /** "Pass 2 (grind)". */
 export function passName({ kind }: Pick<GrindPass, 'kind'>, place: number): string {
-  return `Pass ${place + 1} (${PASS_KIND_NAMES[kind].toLowerCase()})`;
+  return say.pass(place + 1, PASS_KIND_NAMES[kind].toLowerCase());
 }
 
 const FIELDS: Readonly<Record<string, string>> = {
-  'chillBudget.lots': 'what goes in',
-  'chillBudget.limit': 'how warm it may end (type it, or choose the family in the formula)',
-  'chillBudget.iceTemp': 'the temperature of the ice',
-  'chillBudget.room': 'the temperature of the room',
-  'chillBudget.layer': 'how thick the meat lies',
+  'chillBudget.lots': say.whatGoesIn,
+  'chillBudget.limit': say.howWarmMayEndTypeChoose,
+  'chillBudget.iceTemp': say.theTemperatureOfTheIce,
+  'chillBudget.room': say.theTemperatureOfTheRoom,
+  'chillBudget.layer': say.howThickTheMeatLies,
 };
 const LOT_FIELDS: Readonly<Record<string, string>> = {
-  mass: 'the weight of',
-  temp: 'the temperature of',
-  fat: 'the fat of',
+  mass: say.theWeightOf,
+  temp: say.theTemperatureOf,
+  fat: say.theFatOf,
 };
 
 /** An input of the chill budget in the middle of a sentence. */
@@ -34,7 +35,7 @@ export function chillFieldName(field: string, { lots, passes }: ChillBudgetSlice
   if (list === 'passes') {
     const place = passes.findIndex((each) => each.id === id);
     const pass = passes[place];
-    if (pass) return `how far ${passName(pass, place).toLowerCase()} warms it`;
+    if (pass) return say.howFarWarmsIt(passName(pass, place).toLowerCase());
   }
   return FIELDS[field] ?? field;
 }

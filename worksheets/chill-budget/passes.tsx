@@ -3,6 +3,7 @@ import type { Finding } from '@larderwright/calc/findings';
 import { rangeIn } from '@larderwright/calc/quantities';
 import { Fragment } from 'preact';
 import { useState } from 'preact/hooks';
+import * as say from '#words/chill-budget/passes.ts';
 import { ChoiceField } from '../parts/choice-field.tsx';
 import { at } from '../parts/finding-list.tsx';
 import { NumberField } from '../parts/number-field.tsx';
@@ -36,7 +37,7 @@ export function PassList({ findings }: { findings: readonly Finding[] }) {
                 </p>
                 <NumberField
                   path={path}
-                  label={`Warms it by, ${name}`}
+                  label={say.warmsItBy(name)}
                   kind="temperature-difference"
                   units={['dC', 'dF']}
                   range={RISES}
@@ -56,10 +57,7 @@ export function PassList({ findings }: { findings: readonly Finding[] }) {
         })}
         <RemovedRowLine list={LIST} place={passes.length} as="li" />
       </ol>
-      <p class="say">
-        What a pass warms meat that is not frozen. Grinding 2 to 4 °C (4 to 7 °F), chopping 10 °C (18 °F) or
-        so: common practice, no source. Measure your own machine.
-      </p>
+      <p class="say">{say.whatPassWarmsMeatNotFrozen}</p>
     </>
   );
 }
@@ -71,13 +69,13 @@ export function AddPass() {
   return (
     <div class="add-row">
       <ChoiceField
-        label="Another pass"
+        label={say.anotherPass}
         value={kind}
         choices={KINDS}
         onChoose={(value) => setKind(value as PassKind)}
       />
       <button type="button" disabled={waking} onClick={() => addRow(LIST, newGrindPass(newId(), kind))}>
-        Add the pass
+        {say.addThePass}
       </button>
     </div>
   );

@@ -1,4 +1,5 @@
 import { fixedText } from '@larderwright/calc/quantities';
+import * as say from '#words/chill-budget/steps.ts';
 import { Answer } from '../parts/answer.tsx';
 import { Computed } from '../parts/computed.tsx';
 import { FigureTable } from '../parts/figure-table.tsx';
@@ -9,9 +10,6 @@ import { chillBudgetFigureNames, chillBudgetWorkings } from '../words/chill-budg
 import { $chillBudget } from './computed.ts';
 import { chillFieldName, passName } from './names.ts';
 import { riseText, tempText } from './temp-text.ts';
-
-const SOURCES =
-  'Heat contents: ASHRAE Handbook, Refrigeration 2006, chapter 9, with its ice below the freezing point, from memory; back fat by USDA SR28. Derived: conservation of energy.';
 
 /** How warm the mix is once brought together, and after every pass. */
 export function Steps() {
@@ -26,46 +24,48 @@ export function Steps() {
           />
           <div class="answers">
             <Answer
-              label="The mix ends at"
+              label={say.theMixEndsAt}
               value={values.endC === null ? null : tempText(values.endC, 'up')}
-              missing="Cannot tell: a weight, a temperature or a pass is missing"
+              missing={say.cannotTellWeightTemperature}
               worked={
                 <>
                   <p>{chillBudgetWorkings.endC}</p>
                   <p>
-                    Work of a pass: {chillBudgetWorkings.work}{' '}
-                    {values.workJ === null ? null : `Here ${fixedText(values.workJ / 1000, 0)} kJ in all.`}
+                    {say.workOfAPass(chillBudgetWorkings.work)}{' '}
+                    {values.workJ === null ? null : say.hereKjInAll(fixedText(values.workJ / 1000, 0))}
                   </p>
                   <p>
-                    {SOURCES} {chillBudgetWorkings.fat}
+                    {say.sources} {chillBudgetWorkings.fat}
                   </p>
                 </>
               }
             >
               {values.endOtherFatC === null ? null : (
                 <p>
-                  With the melting of fat {slice.fatHeat === 'with-melting' ? 'left out' : 'counted'}:{' '}
-                  {tempText(values.endOtherFatC, 'up')}. The truth lies about between.
+                  {say.meltingFatTruthLiesAbout(
+                    slice.fatHeat === 'with-melting' ? say.leftOut : say.counted,
+                    tempText(values.endOtherFatC, 'up'),
+                  )}
                 </p>
               )}
             </Answer>
             <Answer
-              label="Warmest this mix may end"
+              label={say.warmestThisMixMayEnd}
               value={values.limitC === null ? null : tempText(values.limitC, 'down')}
-              missing="Cannot tell: type it, or choose the family in the formula"
-              worked={<p>As typed, or by the family of the formula: common practice, no source.</p>}
+              missing={say.cannotTellTypeChooseFamily}
+              worked={<p>{say.typedFamilyFormulaCommon}</p>}
             />
           </div>
           {values.endC === null ? null : (
             <FigureTable
-              caption="Step by step"
-              columns={['Step', 'Mix', 'Warmer by', 'Ice in the meat', 'Added ice left']}
+              caption={say.stepByStep}
+              columns={[say.step, say.mix, say.warmerBy, say.iceInTheMeat, say.addedIceLeft]}
               rows={values.steps.map((step) => {
                 const place = slice.passes.findIndex(({ id }) => id === step.passId);
                 const pass = slice.passes[place];
                 return {
                   key: step.passId ?? 'start',
-                  head: pass ? passName(pass, place) : 'Brought together',
+                  head: pass ? passName(pass, place) : say.broughtTogether,
                   cells: [
                     step.tempC === null ? '–' : tempText(step.tempC, 'up'),
                     step.riseC === null ? '–' : riseText(step.riseC),

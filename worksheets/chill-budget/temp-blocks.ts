@@ -1,10 +1,11 @@
 import type { Batch } from '@larderwright/calc/batch';
 import { type ChillBudgetSlice, type ChillBudgetValues, PASS_STOP_C } from '@larderwright/calc/chill-budget';
 import { fixedText, formatLimitTemp } from '@larderwright/calc/quantities';
+import * as say from '#words/chill-budget/temp-blocks.ts';
 import { filled, percent, words } from '../batch-sheet/build/filled.ts';
 import type { Filled } from '../batch-sheet/sheet-model.ts';
 import type { CardBlock } from '../parts/card-blocks.tsx';
-import { FAT_HEAT_NAMES, LOT_KIND_NAMES } from '../words/chill-budget-names.ts';
+import { FAT_HEAT_NAMES, LOT_KIND_NAMES, PASS_KIND_NAMES } from '../words/chill-budget-names.ts';
 import { lotName, passName } from './names.ts';
 import { minutesText, tempText } from './temp-text.ts';
 
@@ -13,7 +14,9 @@ const temp = (tempC: number | null, rounding: 'up' | 'down') =>
   made(tempC === null ? null : tempText(tempC, rounding));
 
 /** What the card says to stop at. */
-const STOP_LINE = `Stop when a pass reads above ${formatLimitTemp({ value: PASS_STOP_C, unit: 'C' }, 'maximum').text}: chill meat and machine, then go on. Common practice, no source.`;
+const STOP_LINE = say.stopWhenPassReadsAboveChill(
+  formatLimitTemp({ value: PASS_STOP_C, unit: 'C' }, 'maximum').text,
+);
 
 /** Blocks of the card by the grinder. What is not known is a box to write in. */
 export function tempBlocks(batch: Batch, slice: ChillBudgetSlice, values: ChillBudgetValues): CardBlock[] {
@@ -22,29 +25,33 @@ export function tempBlocks(batch: Batch, slice: ChillBudgetSlice, values: ChillB
     const place = slice.passes.findIndex((pass) => pass.id === id);
     const pass = slice.passes[place];
     return pass
-      ? { name: passName(pass, place), rise: filled('temperature-difference', pass.rise, 'dC') }
+      ? {
+          name: passName(pass, place),
+          before: say.beforePass(place + 1, PASS_KIND_NAMES[pass.kind].toLowerCase()),
+          rise: filled('temperature-difference', pass.rise, 'dC'),
+        }
       : null;
   };
   return [
     {
-      title: 'What goes in',
+      title: say.whatGoesIn,
       rows: [
         [
-          { label: 'Product', value: words(batch.product.name), wide: true },
-          { label: 'Kitchen', value: words(batch.product.kitchen), wide: true },
-          { label: 'Ground by' },
-          { label: 'Date', unit: 'date' },
+          { label: say.product, value: words(batch.product.name), wide: true },
+          { label: say.kitchen, value: words(batch.product.kitchen), wide: true },
+          { label: say.groundBy },
+          { label: say.date, unit: say.date2 },
         ],
       ],
       table: {
-        columns: ['What', 'Kind', 'Weight', 'Fat', 'Wanted at', 'Goes in', 'Reads °C', 'Clock'],
+        columns: [say.what, say.kind, say.weight, say.fat, say.wantedAt, say.goesIn, say.readsC, say.clock],
         rows: slice.lots.map((lot) => [
           lotName(lot),
           LOT_KIND_NAMES[lot.kind],
           filled('mass', lot.mass, lot.mass.unit),
           lot.kind === 'mixed' ? filled('fraction', lot.fat, '%') : '–',
           filled('temperature', lot.temp, lot.temp.unit),
-          passOf(lot.beforePassId)?.name.replace('Pass', 'before pass') ?? 'at the start',
+          passOf(lot.beforePassId)?.before ?? say.atTheStart,
           null,
           null,
         ]),
@@ -52,14 +59,14 @@ export function tempBlocks(batch: Batch, slice: ChillBudgetSlice, values: ChillB
       },
     },
     {
-      title: 'STOP LINE, and what each step reads',
+      title: say.stopLineAndWhatEachStep,
       heavy: true,
       table: {
-        columns: ['Step', 'Warms by', 'Should read', 'Reads °C', 'Clock', 'Initials'],
+        columns: [say.step, say.warmsBy, say.shouldRead, say.readsC, say.clock, say.initials],
         rows: values.steps.map((step) => {
           const pass = passOf(step.passId);
           return [
-            pass?.name ?? 'Brought together',
+            pass?.name ?? say.broughtTogether,
             pass ? pass.rise : '–',
             temp(step.tempC, 'up'),
             null,
@@ -72,49 +79,47 @@ export function tempBlocks(batch: Batch, slice: ChillBudgetSlice, values: ChillB
       lines: [STOP_LINE],
     },
     {
-      title: 'The end, ice, and time',
+      title: say.theEndIceAndTime,
       rows: [
         [
           {
-            label: 'Warmest it may end',
+            label: say.warmestItMayEnd,
             value: filled('temperature', slice.limit, slice.limit.unit) ?? temp(values.limitC, 'down'),
             unit: '°C',
           },
-          { label: 'Worked out to end at', value: temp(values.endC, 'up'), unit: '°C' },
+          { label: say.workedOutToEndAt, value: temp(values.endC, 'up'), unit: '°C' },
           {
-            label: 'Heat of the fat',
+            label: say.heatOfTheFat,
             value: FAT_HEAT_NAMES[slice.fatHeat].split(':')[0] ?? null,
             wide: true,
           },
         ],
         [
-          { label: 'Ice at', value: filled('temperature', slice.iceTemp, slice.iceTemp.unit), unit: '°C' },
-          { label: 'Water allowed as ice', value: filled('mass', slice.liquidAllowance, 'g'), unit: 'g' },
+          { label: say.iceAt, value: filled('temperature', slice.iceTemp, slice.iceTemp.unit), unit: '°C' },
+          { label: say.waterAllowedAsIce, value: filled('mass', slice.liquidAllowance, 'g'), unit: 'g' },
           {
-            label: 'Ice to add',
+            label: say.iceToAdd,
             value: made(values.iceNeededG === null ? null : `${fixedText(values.iceNeededG, 0, 'up')} g`),
             unit: 'g',
           },
-          { label: 'of the mix', value: made(percent(values.iceNeededFraction, 1)), unit: '%' },
-          { label: 'Ice added', unit: 'g' },
+          { label: say.ofTheMix, value: made(percent(values.iceNeededFraction, 1)), unit: '%' },
+          { label: say.iceAdded, unit: 'g' },
         ],
         [
-          { label: 'or start all meat at', value: temp(values.preChillC, 'down'), unit: '°C' },
-          { label: 'Room', value: filled('temperature', slice.room, slice.room.unit), unit: '°C' },
-          { label: 'Lies thick', value: filled('length', slice.layer, 'mm'), unit: 'mm' },
-          { label: 'Before grinding', value: margin(values.marginBeforeMin), unit: 'min' },
-          { label: 'Finished mix', value: margin(values.marginAfterMin), unit: 'min' },
+          { label: say.orStartAllMeatAt, value: temp(values.preChillC, 'down'), unit: '°C' },
+          { label: say.room, value: filled('temperature', slice.room, slice.room.unit), unit: '°C' },
+          { label: say.liesThick, value: filled('length', slice.layer, 'mm'), unit: 'mm' },
+          { label: say.beforeGrinding, value: margin(values.marginBeforeMin), unit: 'min' },
+          { label: say.finishedMix, value: margin(values.marginAfterMin), unit: 'min' },
         ],
         [
-          { label: 'Cubes', value: filled('length', slice.cube, 'mm'), unit: 'mm' },
-          { label: 'Freezer', value: filled('temperature', slice.freezer, slice.freezer.unit), unit: '°C' },
-          { label: 'Into the freezer at', unit: 'clock' },
-          { label: 'Firm and out at', unit: 'clock' },
+          { label: say.cubes, value: filled('length', slice.cube, 'mm'), unit: 'mm' },
+          { label: say.freezer, value: filled('temperature', slice.freezer, slice.freezer.unit), unit: '°C' },
+          { label: say.intoTheFreezerAt, unit: say.clock2 },
+          { label: say.firmAndOutAt, unit: say.clock2 },
         ],
       ],
-      lines: [
-        'Cubes of 25 mm: 15 to 20 min as a rule, firm at the edge, not solid. Common practice, no source.',
-      ],
+      lines: [say.cubes25Mm1520Min],
     },
   ];
 }

@@ -1,3 +1,4 @@
+import * as say from '#words/chill-budget/temp-card.ts';
 import type { Paper } from '../batch-sheet/sheet-page.tsx';
 import { type CardBlock, CardBlocks } from '../parts/card-blocks.tsx';
 import { BLANK_HEAD } from '../parts/card-head.ts';
@@ -6,38 +7,38 @@ import type { ChillBudgetComputed } from './compute.ts';
 
 const BLANK: readonly CardBlock[] = [
   {
-    title: 'What goes in',
+    title: say.whatGoesIn,
     table: {
-      columns: ['What', 'Weight kg', 'Fat %', 'Wanted at °C', 'Goes in', 'Reads °C', 'Clock'],
+      columns: [say.what, say.weightKg, say.fat, say.wantedAtC, say.goesIn, say.readsC, say.clock],
       rows: [],
       blankRows: 6,
     },
   },
   {
-    title: 'STOP LINE: above 7 °C (44 °F) stop, chill meat and machine, then go on',
+    title: say.stopLineAbove7C44,
     heavy: true,
     table: {
-      columns: ['Step', 'Warms by °C', 'Should read °C', 'Reads °C', 'Clock', 'Initials'],
+      columns: [say.step, say.warmsByC, say.shouldReadC, say.readsC, say.clock, say.initials],
       rows: [],
       blankRows: 7,
     },
   },
   {
-    title: 'The end, ice, and time',
+    title: say.theEndIceAndTime,
     rows: [
       [
-        { label: 'Warmest it may end', unit: '°C' },
-        { label: 'It ended at', unit: '°C' },
-        { label: 'Ice at', unit: '°C' },
-        { label: 'Water allowed as ice', unit: 'g' },
-        { label: 'Ice added', unit: 'g' },
+        { label: say.warmestItMayEnd, unit: '°C' },
+        { label: say.itEndedAt, unit: '°C' },
+        { label: say.iceAt, unit: '°C' },
+        { label: say.waterAllowedAsIce, unit: 'g' },
+        { label: say.iceAdded, unit: 'g' },
       ],
       [
-        { label: 'Room', unit: '°C' },
-        { label: 'Cubes', unit: 'mm' },
-        { label: 'Freezer', unit: '°C' },
-        { label: 'Into the freezer at', unit: 'clock' },
-        { label: 'Firm and out at', unit: 'clock' },
+        { label: say.room, unit: '°C' },
+        { label: say.cubes, unit: 'mm' },
+        { label: say.freezer, unit: '°C' },
+        { label: say.intoTheFreezerAt, unit: say.clock2 },
+        { label: say.firmAndOutAt, unit: say.clock2 },
       ],
     ],
   },
@@ -48,12 +49,12 @@ export function TempCard(props: { computed: ChillBudgetComputed | null; paper: P
   const { computed, paper, standing } = props;
   return (
     <PrintCard
-      title="Grind and mix: keep it cold"
+      title={say.grindAndMixKeepItCold}
       head={computed?.head ?? BLANK_HEAD}
       paper={paper}
       stops={[]}
       standing={standing}
-      noRules="Temperatures for the bind: common practice, no source; no rule set"
+      noRules={say.temperaturesBindCommonPractice}
     >
       <CardBlocks blocks={computed?.blocks ?? BLANK} />
     </PrintCard>

@@ -1,4 +1,5 @@
 import { fixedText, formatQuantity, type Rounding, toBase } from '@larderwright/calc/quantities';
+import * as say from '#words/chill-budget/temp-text.ts';
 
 /** A temperature in both scales, tenths of a degree. A ceiling is rounded down, a prediction up. */
 export function tempText(tempC: number, rounding: Rounding = 'nearest'): string {
@@ -12,6 +13,6 @@ export function riseText(riseC: number): string {
 
 /** Whole minutes, never more than there are. */
 export function minutesText(minutes: number): string {
-  if (minutes === Number.POSITIVE_INFINITY) return 'No limit: the room is no warmer';
+  if (minutes === Number.POSITIVE_INFINITY) return say.noLimitTheRoomIsNo;
   return formatQuantity('time', Math.floor(minutes + 1e-9), { unit: 'min', decimals: 0, withUnit: true });
 }

@@ -7,6 +7,7 @@ import {
 } from '@larderwright/calc/chill-budget';
 import { entryValue } from '@larderwright/calc/quantities';
 import { useState } from 'preact/hooks';
+import * as say from '#words/chill-budget/temper.ts';
 import { Answer } from '../parts/answer.tsx';
 import { Computed, CouldNot } from '../parts/computed.tsx';
 import { useShared } from '../state/use-shared.ts';
@@ -60,18 +61,18 @@ function Asked({ request }: { request: TemperRequest }) {
     <>
       {refusal ? (
         <p class="say">
-          {Number.isNaN(request.startC) ? 'Type the temperature of the lean. ' : ''}
+          {Number.isNaN(request.startC) ? say.typeTheTemperatureOfTheLean : ''}
           {temperRefusalWords[refusal]}
         </p>
       ) : (
         <p class="buttons">
           <button type="button" disabled={running} onClick={ask}>
-            Reckon the minutes in the freezer
+            {say.reckonTheMinutesInTheFreezer}
           </button>
         </p>
       )}
       <div role="status">
-        {running ? <p class="say">Reckoning …</p> : null}
+        {running ? <p class="say">{say.reckoning}</p> : null}
         {here && 'failure' in here ? <CouldNot detail={here.failure} /> : null}
         {here && 'outcome' in here && here.outcome ? <TemperAnswers of={here.outcome} /> : null}
       </div>
@@ -79,33 +80,21 @@ function Asked({ request }: { request: TemperRequest }) {
   );
 }
 
-const TEMPERED = (
-  <p>
-    The same run of the heat engine, carried on. {chillBudgetWorkings.temper} What counts as stiff: common
-    practice, no source.
-  </p>
-);
+const TEMPERED = <p>{say.sameRunHeatEngineCarriedWhat(chillBudgetWorkings.temper)}</p>;
 
 function TemperAnswers({ of }: { of: Tempering }) {
-  const minutes = (min: number | null) =>
-    min === null ? `not within ${of.longestMin} min` : minutesText(min);
+  const minutes = (min: number | null) => (min === null ? say.notWithinMin(of.longestMin) : minutesText(min));
   return (
     <div class="answers">
       <Answer
-        label="Firm at the edge, from"
+        label={say.firmAtTheEdgeFrom}
         value={minutes(of.firmMin)}
-        worked={
-          <p>
-            {chillBudgetWorkings.temper} Film of a still freezer {STILL_FREEZER_FILM_WM2K} W/(m²·K), and what
-            counts as firm: common practice, no source. Usual for 25 mm cubes: 15 to 20 minutes, common
-            practice, no source.
-          </p>
-        }
+        worked={<p>{say.filmStillFreezerWMK(chillBudgetWorkings.temper, STILL_FREEZER_FILM_WM2K)}</p>}
       >
-        {of.coreAtFirmC === null ? null : <p>Its middle is then at {tempText(of.coreAtFirmC)}.</p>}
+        {of.coreAtFirmC === null ? null : <p>{say.itsMiddleIsThenAt(tempText(of.coreAtFirmC))}</p>}
       </Answer>
-      <Answer label="Too stiff, out by" value={minutes(of.stiffMin)} worked={TEMPERED} />
-      <Answer label="Solid" value={minutes(of.solidMin)} worked={TEMPERED} />
+      <Answer label={say.tooStiffOutBy} value={minutes(of.stiffMin)} worked={TEMPERED} />
+      <Answer label={say.solid} value={minutes(of.solidMin)} worked={TEMPERED} />
     </div>
   );
 }

@@ -1,5 +1,6 @@
 import type { Deviation } from '@larderwright/calc/batch';
 import type { Finding } from '@larderwright/calc/findings';
+import * as say from '#words/deviations/deviations.ts';
 import { ChoiceField } from '../parts/choice-field.tsx';
 import { FindingLine } from '../parts/finding-line.tsx';
 import { at } from '../parts/finding-list.tsx';
@@ -16,10 +17,10 @@ import { useAt, useShared } from '../state/use-shared.ts';
 const LIST = 'deviations';
 
 const DECISIONS: readonly { value: Exclude<Deviation['decision'], ''>; label: string }[] = [
-  { value: 'hold', label: 'Hold: nothing leaves until it is decided' },
-  { value: 'reheat', label: 'Reheat, if the rule and the time allow it' },
-  { value: 'discard', label: 'Discard' },
-  { value: 'release', label: 'Release' },
+  { value: 'hold', label: say.holdNothingLeavesUntilDecided },
+  { value: 'reheat', label: say.reheatIfRuleTimeAllow },
+  { value: 'discard', label: say.discard },
+  { value: 'release', label: say.release },
 ];
 
 function blankDeviation(id: string): Deviation {
@@ -70,7 +71,7 @@ export function Deviations({ findings = [] }: { findings?: readonly Finding[] })
             addRow(LIST, row);
           }}
         >
-          Add another
+          {say.addAnother}
         </button>
       </p>
     </div>
@@ -89,36 +90,36 @@ function DeviationCard({ row, number, findings, removable }: DeviationCardProps)
   const change = (patch: Partial<Deviation>) => changeDeviation(row.id, patch);
   return (
     <fieldset class="deviation">
-      <legend>Deviation {number}</legend>
-      <TextBox label="What happened" long text={row.what} onText={(what) => change({ what })} />
+      <legend>{say.deviation(number)}</legend>
+      <TextBox label={say.whatHappened} long text={row.what} onText={(what) => change({ what })} />
       <div class="fields">
         <ChoiceField
-          label="Decision about the product"
+          label={say.decisionAboutTheProduct}
           value={row.decision}
-          empty="Not decided"
+          empty={say.notDecided}
           choices={DECISIONS}
           onChoose={(decision) => change({ decision: decision as Deviation['decision'] })}
           findings={at(findings, `${path}.decision`)}
         />
-        <TextBox label="Decided by" text={row.by} onText={(by) => change({ by })} />
+        <TextBox label={say.decidedBy} text={row.by} onText={(by) => change({ by })} />
         <MomentBox
-          label="Decided at"
+          label={say.decidedAt}
           iso={row.at === '' ? null : row.at}
           offerNow
           onMoment={(iso) => change({ at: iso ?? '' })}
         />
       </div>
-      <TextBox label="Cause" long text={row.cause} onText={(cause) => change({ cause })} />
+      <TextBox label={say.cause} long text={row.cause} onText={(cause) => change({ cause })} />
       <TextBox
-        label="Prevention: what is done so that it does not happen again"
+        label={say.preventionWhatDoneDoesNot}
         long
         text={row.prevention}
         onText={(prevention) => change({ prevention })}
       />
       {removable ? (
         <p class="buttons">
-          <button type="button" onClick={() => removeRow(LIST, row.id, `deviation ${number}`)}>
-            Remove deviation {number}
+          <button type="button" onClick={() => removeRow(LIST, row.id, say.deviation2(number))}>
+            {say.removeDeviation(number)}
           </button>
         </p>
       ) : null}

@@ -1,4 +1,5 @@
 import { useState } from 'preact/hooks';
+import * as say from '#words/example/example-head.ts';
 import { putExampleBack, takeToBench } from '../state/example.ts';
 import { $batch, $life } from '../state/store.ts';
 import { useShared } from '../state/use-shared.ts';
@@ -25,27 +26,30 @@ export function ExampleHead({ worksheet }: ExampleHeadProps) {
   return (
     <div class="worksheet-example">
       <p class="worksheet-batch">
-        <strong>Example of this page:</strong> change anything, nothing is kept.{' '}
-        {open ? batch.product.name : 'Fetching it …'} <span class="demo-mark">DEMO, invented</span>
+        {say.changeAnythingNothingIsKept(
+          <strong>{say.exampleOfThisPage}</strong>,
+          open ? batch.product.name : say.fetchingIt,
+        )}{' '}
+        <span class="demo-mark">{say.demoInvented}</span>
       </p>
       {open ? (
         <p class="worksheet-demo">
           <button type="button" onClick={putExampleBack}>
-            Put the example back
+            {say.putTheExampleBack}
           </button>
           <button type="button" disabled={copy.state === 'on-its-way'} onClick={take}>
-            Take it to my bench
+            {say.takeItToMyBench}
           </button>
         </p>
       ) : null}
       <p role="status">
         {copy.state === 'on-the-bench' ? (
           <>
-            A copy lies on your bench as a batch of your own. Here you still have the example.{' '}
-            <a href={worksheet.href}>{`Go on with the copy in ${worksheet.title}`}</a>
+            {say.copyLiesBenchBatchOwnHere}{' '}
+            <a href={worksheet.href}>{say.goOnWithTheCopyIn(worksheet.title)}</a>
           </>
         ) : copy.state === 'failed' ? (
-          `This device did not take the copy (${copy.detail}). Your bench is as it was.`
+          say.deviceDidNotTakeCopyBench(copy.detail)
         ) : null}
       </p>
     </div>

@@ -1,11 +1,12 @@
+import * as say from '#words/heat-desk/index.ts';
 import { type HeatWorker, type HireWorker, heatDesk } from './desk.ts';
 import type { FromRunner } from './runner.ts';
 
 const hire: HireWorker = (onMessage, onCrash): HeatWorker => {
   const worker = new Worker(new URL('./heat.worker.ts', import.meta.url), { type: 'module' });
   worker.addEventListener('message', (event: MessageEvent<FromRunner>) => onMessage(event.data));
-  worker.addEventListener('error', (event) => onCrash(event.message ?? 'the worker stopped'));
-  worker.addEventListener('messageerror', () => onCrash('a message could not be read'));
+  worker.addEventListener('error', (event) => onCrash(event.message ?? say.theWorkerStopped));
+  worker.addEventListener('messageerror', () => onCrash(say.aMessageCouldNotBeRead));
   return { send: (message) => worker.postMessage(message), close: () => worker.terminate() };
 };
 

@@ -1,4 +1,5 @@
 import { newLabelSlice } from '@larderwright/calc/label';
+import * as say from '#words/label/Label.ts';
 import { BlankForm } from '../parts/blank-form.tsx';
 import { later } from '../parts/later.tsx';
 import type { SiteLinks } from '../parts/links.ts';
@@ -29,42 +30,42 @@ export default function Label({ links, standing }: { links: SiteLinks; standing:
   return (
     <WorksheetFrame links={links}>
       <section aria-labelledby="the-food">
-        <h2 id="the-food">The food</h2>
+        <h2 id="the-food">{say.theFood}</h2>
         <FoodFields findings={findings} />
       </section>
       <section aria-labelledby="what-went-in">
-        <h2 id="what-went-in">What went in</h2>
+        <h2 id="what-went-in">{say.whatWentIn}</h2>
         <MassFields findings={findings} />
         <LineSlips
           meanwhile={
             <BlankForm
-              caption="Ingredients"
-              columns={['Ingredient', 'g', 'Name in the list', 'Made of', 'Allergens']}
+              caption={say.ingredients}
+              columns={[say.ingredient, 'g', say.nameInTheList, say.madeOf, say.allergens]}
               rows={8}
             />
           }
         />
-        <h3>Not in the formula: crust, jelly, a seal</h3>
+        <h3>{say.notInTheFormulaCrustJelly}</h3>
         <Extras meanwhile={null} />
         <AddExtra />
       </section>
       <section aria-labelledby="the-list">
-        <h2 id="the-list">Ingredient list</h2>
+        <h2 id="the-list">{say.ingredientList}</h2>
         <ListAnswers meanwhile={<NotYet />} />
       </section>
       <section aria-labelledby="nutrition">
-        <h2 id="nutrition">Nutrition</h2>
+        <h2 id="nutrition">{say.nutrition}</h2>
         <NutritionTables meanwhile={<NotYet />} />
       </section>
       <section aria-labelledby="keeping">
-        <h2 id="keeping">Keeping, date and weight</h2>
+        <h2 id="keeping">{say.keepingDateAndWeight}</h2>
         <Keeping meanwhile={<NotYet />} />
       </section>
       <section aria-labelledby="warnings">
-        <h2 id="warnings">Warnings</h2>
+        <h2 id="warnings">{say.warnings}</h2>
         <Warnings meanwhile={<NotYet />} />
       </section>
-      <CardDesk about="A label proof: list, quantities, nutrition, date and what they rest on.">
+      <CardDesk about={say.labelProofListQuantities}>
         {(paper) => <LabelCard computed={ready} paper={paper} standing={standing} />}
       </CardDesk>
     </WorksheetFrame>

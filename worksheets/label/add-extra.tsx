@@ -1,3 +1,4 @@
+import * as say from '#words/label/add-extra.ts';
 import { $life } from '../state/store.ts';
 import { useShared } from '../state/use-shared.ts';
 
@@ -11,7 +12,7 @@ export function AddExtra() {
         disabled={waking}
         onClick={() => void import('./extras.tsx').then(({ addExtra }) => addExtra())}
       >
-        Add what is not in the formula
+        {say.addWhatIsNotInThe}
       </button>
     </p>
   );

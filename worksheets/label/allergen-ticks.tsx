@@ -1,4 +1,5 @@
 import { ALLERGEN_CLASSES } from '@larderwright/calc/label';
+import * as say from '#words/label/allergen-ticks.ts';
 import { ChoiceField } from '../parts/choice-field.tsx';
 import { $life } from '../state/store.ts';
 import { useShared } from '../state/use-shared.ts';
@@ -21,18 +22,18 @@ export function AllergenTicks({ name, ticked, onTick, unread }: AllergenTicksPro
   return (
     <div class="allergen-ticks">
       <ChoiceField
-        label={`Allergens of ${name}`}
+        label={say.allergensOf(name)}
         value={ticked === null ? 'unread' : 'read'}
         choices={[
           { value: 'unread', label: unread },
-          { value: 'read', label: 'The pack was read' },
+          { value: 'read', label: say.thePackWasRead },
         ]}
         onChoose={(value) => onTick(value === 'read' ? [...(ticked ?? [])] : null)}
-        hint="Once the pack was read, no tick means none."
+        hint={say.oncePackReadNoTickMeans}
       />
       {ticked === null ? null : (
         <fieldset class="allergen-list">
-          <legend>In {name}, by its pack</legend>
+          <legend>{say.inByItsPack(name)}</legend>
           {ALLERGEN_CLASSES.map(({ id, name: what }) => (
             <label key={id}>
               <input

@@ -1,5 +1,6 @@
 import type { Finding } from '@larderwright/calc/findings';
 import type { LabelExtra, LabelPart } from '@larderwright/calc/label';
+import * as phrases from '#words/label/carried-food.ts';
 import { at, FindingList } from '../parts/finding-list.tsx';
 import { NumberBox } from '../parts/number-box.tsx';
 import { gramsText } from '../parts/number-text.ts';
@@ -12,9 +13,9 @@ import { FigureBoxes } from './figure-boxes.tsx';
 import { saidOfCarried, sayOfCarried } from './line-said.ts';
 
 const MAIN = [
-  ['fat', 'Fat'],
-  ['protein', 'Protein'],
-  ['salt', 'Salt'],
+  ['fat', phrases.fat],
+  ['protein', phrases.protein],
+  ['salt', phrases.salt],
 ] as const;
 
 /** Crust or jelly of the batch: its weight from its own worksheet, and what the label says of it. */
@@ -22,35 +23,37 @@ export function CarriedFood({ part, findings }: { part: LabelPart; findings: rea
   const said = saidOfCarried(useAt('label.extras') as readonly LabelExtra[], part.id);
   const say = (change: Partial<LabelExtra>) => sayOfCarried(part.id, change);
   const name = part.name;
-  const from = part.carried === 'crust' ? 'the crust worksheet' : 'the jelly worksheet';
+  const from = part.carried === 'crust' ? phrases.theCrustWorksheet : phrases.theJellyWorksheet;
   return (
     <section class="mould" aria-label={name}>
       <div class="mould-head">
         <h3>
-          {name}, from {from}: {part.massG === null ? 'weight unknown' : gramsText(part.massG)}
+          {phrases.from(name, from, part.massG === null ? phrases.weightUnknown : gramsText(part.massG))}
         </h3>
       </div>
       <div class="fields">
         <TextBox
-          label={`Name of the ${part.proposed} in the list`}
+          label={phrases.nameOfTheInTheList(part.proposed)}
           text={said.name}
           onText={(text) => say({ name: text })}
-          hint={`Blank: ${part.proposed}.`}
+          hint={phrases.blank(part.proposed)}
         />
         <NumberBox
-          label={`Weight of ${name} in the food`}
+          label={phrases.weightOfInTheFood(name)}
           kind="mass"
           units={['g', 'kg', 'lb']}
           entry={said.mass}
           onEntry={(mass) => say({ mass })}
-          hint="Blank: as worked out. Type 0 to leave it out."
+          hint={phrases.blankWorkedOutType0Leave}
         />
         <TextBox
-          label={`${name} is made of`}
+          label={phrases.isMadeOf(name)}
           text={said.madeOf}
           onText={(text) => say({ madeOf: text })}
           hint={
-            said.madeOf === '' && part.madeOf !== '' ? `Blank: ${part.madeOf}.` : 'Most first, as it went in.'
+            said.madeOf === '' && part.madeOf !== ''
+              ? phrases.blank2(part.madeOf)
+              : phrases.mostFirstAsItWentIn
           }
         />
       </div>
@@ -63,18 +66,16 @@ export function CarriedFood({ part, findings }: { part: LabelPart; findings: rea
         ticked={said.allergens}
         onTick={(allergens) => say({ allergens })}
         unread={
-          part.carried === 'crust'
-            ? 'As a usual paste; nobody has read the packs'
-            : 'Nobody has read the packs'
+          part.carried === 'crust' ? phrases.usualPasteNobodyHasReadPacks : phrases.nobodyHasReadThePacks
         }
       />
       <details class="label-more">
-        <summary>Nutrition of {name}</summary>
+        <summary>{phrases.nutritionOf(name)}</summary>
         <div class="fields">
           {MAIN.map(([key, label]) => (
             <NumberBox
               key={key}
-              label={`${label} of ${name}`}
+              label={phrases.ofWord(label, name)}
               kind="fraction"
               units={['%']}
               entry={said.figures[key]}

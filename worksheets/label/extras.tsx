@@ -1,5 +1,6 @@
 import { type LabelExtra, newLabelExtra } from '@larderwright/calc/label';
 import { Fragment } from 'preact';
+import * as say from '#words/label/extras.ts';
 import { at, FindingList } from '../parts/finding-list.tsx';
 import { NumberField } from '../parts/number-field.tsx';
 import { RemovedRowLine, RowTools } from '../parts/row-tools.tsx';
@@ -15,9 +16,9 @@ import { FigureBoxes } from './figure-boxes.tsx';
 
 const LIST = 'label.extras';
 const MAIN = [
-  ['fat', 'Fat'],
-  ['protein', 'Protein'],
-  ['salt', 'Salt'],
+  ['fat', say.fat],
+  ['protein', say.protein],
+  ['salt', say.salt],
 ] as const;
 
 /** Begins one. */
@@ -40,7 +41,7 @@ export function Extras() {
       ))}
       {extras.map((extra, place) => {
         const path = `${LIST}.${extra.id}`;
-        const name = extra.name || `Addition ${place + 1}`;
+        const name = extra.name || say.addition(place + 1);
         return (
           <Fragment key={extra.id}>
             <RemovedRowLine list={LIST} place={place} />
@@ -56,30 +57,30 @@ export function Extras() {
                 />
               </div>
               <div class="fields">
-                <TextField path={`${path}.name`} label="Name in the list" />
+                <TextField path={`${path}.name`} label={say.nameInTheList} />
                 <NumberField
                   path={`${path}.mass`}
-                  label="Weight in the food"
+                  label={say.weightInTheFood}
                   kind="mass"
                   units={['g', 'kg', 'lb']}
                 />
-                <TextField path={`${path}.madeOf`} label="Made of" hint="Most first, as it went in." />
+                <TextField path={`${path}.madeOf`} label={say.madeOf} hint={say.mostFirstAsItWentIn} />
               </div>
               <FindingList findings={at(findings, path)} />
               <AllergenTicks
                 name={name}
                 ticked={extra.allergens}
                 onTick={(allergens) => editAt(`${path}.allergens`, allergens)}
-                unread="Nobody has said"
+                unread={say.nobodyHasSaid}
               />
               <details class="label-more">
-                <summary>Nutrition of {name}</summary>
+                <summary>{say.nutritionOf(name)}</summary>
                 <div class="fields">
                   {MAIN.map(([key, label]) => (
                     <NumberField
                       key={key}
                       path={`${path}.figures.${key}`}
-                      label={`${label} of ${name}`}
+                      label={say.ofWord(label, name)}
                       kind="fraction"
                       units={['%']}
                     />

@@ -1,17 +1,18 @@
 import type { LabelPart } from '@larderwright/calc/label';
+import * as say from '#words/label/field-names.ts';
 
 const NAMES: Readonly<Record<string, string>> = {
-  'label.name': 'the name of the food',
-  'label.loss': 'what was lost in the cook',
-  'label.drainedFat': 'the fat poured off',
-  'label.alcohol': 'what became of the alcohol',
-  'label.serving': 'the serving',
-  'label.netWeight': 'the net weight of a pack',
-  'label.cookedOn': 'the day of the cook',
-  'label.life': 'the life from the cook',
-  'label.storeAt': 'the temperature to keep at',
-  'product.finished': 'the finished weight',
-  'formula.lines': 'the weight of every ingredient',
+  'label.name': say.theNameOfTheFood,
+  'label.loss': say.whatWasLostInTheCook,
+  'label.drainedFat': say.theFatPouredOff,
+  'label.alcohol': say.whatBecameOfTheAlcohol,
+  'label.serving': say.theServing,
+  'label.netWeight': say.theNetWeightOfAPack,
+  'label.cookedOn': say.theDayOfTheCook,
+  'label.life': say.theLifeFromTheCook,
+  'label.storeAt': say.theTemperatureToKeepAt,
+  'product.finished': say.theFinishedWeight,
+  'formula.lines': say.theWeightOfEveryIngredient,
 };
 
 /** What a blank input is called in the middle of a sentence. */
@@ -19,7 +20,7 @@ export function nameOfField(field: string, parts: readonly LabelPart[]): string 
   const lineId = /^label\.lines\.([^.]+)\.figures$/.exec(field)?.[1];
   if (lineId !== undefined) {
     const part = parts.find(({ id }) => id === lineId);
-    return `nutrition of ${part?.ownName || 'an ingredient'}`;
+    return say.nutritionOf(part?.ownName || say.anIngredient);
   }
-  return NAMES[field] ?? 'an input';
+  return NAMES[field] ?? say.anInput;
 }

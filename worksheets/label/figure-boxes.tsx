@@ -1,13 +1,14 @@
 import type { TypedFigures } from '@larderwright/calc/label';
 import type { Entry } from '@larderwright/calc/quantities';
+import * as say from '#words/label/figure-boxes.ts';
 import { NumberBox } from '../parts/number-box.tsx';
 
 const NAMES: Readonly<Record<keyof TypedFigures, string>> = {
-  saturates: 'Saturates',
-  carbohydrate: 'Carbohydrate without fibre',
-  sugars: 'Sugars',
-  fibre: 'Fibre',
-  alcohol: 'Alcohol, by mass',
+  saturates: say.saturates,
+  carbohydrate: say.carbohydrateWithoutFibre,
+  sugars: say.sugars,
+  fibre: say.fibre,
+  alcohol: say.alcoholByMass,
 };
 const KEYS = Object.keys(NAMES) as (keyof TypedFigures)[];
 
@@ -25,7 +26,7 @@ export function FigureBoxes<Figures extends TypedFigures>(props: FigureBoxesProp
       {KEYS.map((key) => (
         <NumberBox
           key={key}
-          label={`${NAMES[key]} of ${name}`}
+          label={say.ofWord(NAMES[key], name)}
           kind="fraction"
           units={['%']}
           entry={figures[key]}

@@ -1,5 +1,6 @@
 import type { Finding } from '@larderwright/calc/findings';
 import type { LabelSlice } from '@larderwright/calc/label';
+import * as say from '#words/label/food-fields.ts';
 import { ChoiceField } from '../parts/choice-field.tsx';
 import { at } from '../parts/finding-list.tsx';
 import { NumberField } from '../parts/number-field.tsx';
@@ -16,33 +17,33 @@ export function FoodFields({ findings }: { findings: readonly Finding[] }) {
     <div class="fields">
       <TextField
         path="label.name"
-        label="Name of the food"
-        hint="What it is, with the animal. Not a fancy name alone."
+        label={say.nameOfTheFood}
+        hint={say.whatAnimalNotFancyNameAlone}
         findings={of('name')}
       />
-      <TextField path="label.maker" label="Maker and place" />
-      <TextField path="label.origin" label="Origin of the meat" hint="Where your law asks for it." />
+      <TextField path="label.maker" label={say.makerAndPlace} />
+      <TextField path="label.origin" label={say.originOfTheMeat} hint={say.whereYourLawAsksForIt} />
       <ChoiceField
-        label="Sold in"
+        label={say.soldIn}
         value={slice.market ?? ''}
-        empty="Not chosen"
+        empty={say.notChosen}
         choices={choicesOf(MARKET_NAMES)}
         onChoose={(value) => editAt('label.market', value || null)}
       />
       <ChoiceField
-        label="Eaten by"
+        label={say.eatenBy}
         value={slice.audience ?? ''}
-        empty="Not chosen"
+        empty={say.notChosen}
         choices={choicesOf(AUDIENCE_NAMES)}
         onChoose={(value) => editAt('label.audience', value || null)}
         findings={of('audience')}
       />
       <ChoiceField
-        label="Looks like a cut, joint or slice of meat or fish"
+        label={say.looksLikeCutJointSliceMeat}
         value={slice.looksLikeCut ? 'yes' : 'no'}
         choices={[
-          { value: 'no', label: 'No' },
-          { value: 'yes', label: 'Yes: ham, loin, fillet' },
+          { value: 'no', label: say.no },
+          { value: 'yes', label: say.yesHamLoinFillet },
         ]}
         onChoose={(value) => editAt('label.looksLikeCut', value === 'yes')}
       />
@@ -58,31 +59,31 @@ export function MassFields({ findings }: { findings: readonly Finding[] }) {
     <div class="fields">
       <NumberField
         path="label.filled"
-        label="Mix that went into the moulds"
+        label={say.mixThatWentIntoTheMoulds}
         kind="mass"
         units={['g', 'kg', 'lb']}
-        hint="Blank: what the moulds weighed, or the whole bowl."
+        hint={say.blankWhatMouldsWeighedWhole}
         findings={of('filled')}
       />
       <ChoiceField
-        label="Lost in the cook"
+        label={say.lostInTheCook}
         value={slice.loss ?? ''}
-        empty="Nobody has said"
+        empty={say.nobodyHasSaid}
         choices={choicesOf(LOSS_NAMES)}
         onChoose={(value) => editAt('label.loss', value || null)}
-        hint="Fat that ran out is no water: it changes every figure."
+        hint={say.fatRanOutNoWaterChanges}
         findings={of('loss')}
       />
       {slice.loss === 'fat-weighed' ? (
-        <NumberField path="label.drainedFat" label="Fat poured off" kind="mass" units={['g', 'kg']} />
+        <NumberField path="label.drainedFat" label={say.fatPouredOff} kind="mass" units={['g', 'kg']} />
       ) : null}
       {slice.loss === 'nothing' ? null : (
         <NumberField
           path="product.finished"
-          label="Finished weight, after chilling"
+          label={say.finishedWeightAfterChilling}
           kind="mass"
           units={['g', 'kg', 'lb']}
-          hint="With crust, jelly and lining, if they are eaten."
+          hint={say.crustJellyLiningIfEaten}
         />
       )}
     </div>

@@ -1,4 +1,5 @@
 import type { LabelSlice } from '@larderwright/calc/label';
+import * as say from '#words/label/keeping.ts';
 import { Answer } from '../parts/answer.tsx';
 import { ChoiceField } from '../parts/choice-field.tsx';
 import { DateField } from '../parts/date-field.tsx';
@@ -29,17 +30,17 @@ export function Keeping() {
     <>
       <div class="fields">
         <ChoiceField
-          label="Pack"
+          label={say.pack}
           value={slice.pack ?? ''}
-          empty="Not chosen"
+          empty={say.notChosen}
           choices={choicesOf(PACK_NAMES)}
           onChoose={(value) => editAt('label.pack', value || null)}
         />
         {SEALED.includes(slice.pack) ? (
           <ChoiceField
-            label="Hurdle against botulism, proven"
+            label={say.hurdleAgainstBotulismProven}
             value={slice.hurdle ?? ''}
-            empty="None"
+            empty={say.none}
             choices={choicesOf(HURDLE_NAMES)}
             onChoose={(value) => editAt('label.hurdle', value || null)}
             findings={of('hurdle')}
@@ -47,7 +48,7 @@ export function Keeping() {
         ) : null}
         <NumberField
           path="label.storeAt"
-          label="Keep at or below"
+          label={say.keepAtOrBelow}
           kind="temperature"
           units={['C', 'F']}
           range={{ min: -40, max: 30 }}
@@ -55,80 +56,80 @@ export function Keeping() {
         />
         <NumberField
           path="label.life"
-          label="Life from the cook"
+          label={say.lifeFromTheCook}
           kind="time"
           units={['d']}
-          hint="Set by your plan. Five days is short on purpose: common practice, no source."
+          hint={say.setPlanFiveDaysShortPurpose}
           findings={of('life')}
         />
         <ChoiceField
-          label="The day of the cook"
+          label={say.theDayOfTheCook}
           value={slice.cookDayCounts ? 'yes' : 'no'}
           choices={[
-            { value: 'yes', label: 'Counts as day one' },
-            { value: 'no', label: 'Does not count' },
+            { value: 'yes', label: say.countsAsDayOne },
+            { value: 'no', label: say.doesNotCount },
           ]}
           onChoose={(value) => editAt('label.cookDayCounts', value === 'yes')}
         />
         <ChoiceField
-          label="Kind of date"
+          label={say.kindOfDate}
           value={slice.dateKind}
           choices={[
-            { value: 'use-by', label: 'Use by' },
-            { value: 'best-before', label: 'Best before' },
+            { value: 'use-by', label: say.useBy },
+            { value: 'best-before', label: say.bestBefore },
           ]}
           onChoose={(value) => editAt('label.dateKind', value)}
           findings={of('dateKind')}
         />
         <DateField
           path="label.cookedOn"
-          label="Cooked on"
-          hint="Blank: the day of the first cook in the log."
+          label={say.cookedOn}
+          hint={say.blankDayFirstCookLog}
           findings={of('cookedOn')}
         />
         <DateField
           path="label.packedOn"
-          label="Packed on"
-          hint="It moves no date."
+          label={say.packedOn}
+          hint={say.itMovesNoDate}
           findings={of('packedOn')}
         />
         <NumberField
           path="label.netWeight"
-          label="Net weight of a pack"
+          label={say.netWeightOfAPack}
           kind="mass"
           units={['g', 'kg', 'oz', 'lb']}
           hint={
             portionG === null
-              ? 'Without the wrapping; with crust and jelly, where they are eaten.'
-              : `A portion by the slicing worksheet: ${gramsText(portionG)}. Weigh the pack all the same.`
+              ? say.withoutWrappingCrustJellyWhere
+              : say.portionSlicingWorksheetWeigh(gramsText(portionG))
           }
         />
       </div>
       <div class="answers">
         <Answer
-          label={slice.dateKind === 'use-by' ? 'Use by' : 'Best before'}
+          label={slice.dateKind === 'use-by' ? say.useBy : say.bestBefore}
           value={values?.useBy ?? null}
-          missing="Cannot tell: the day of the cook or the life is missing"
+          missing={say.cannotTellDayCookLifeMissing}
           worked={<p>{labelWorkings.useBy}</p>}
         >
           {values?.useBy ? (
             <p class="buttons">
               <button type="button" onClick={() => editAt('product.useBy', values.useBy ?? '')}>
-                Write it on the batch sheet
+                {say.writeItOnTheBatchSheet}
               </button>
             </p>
           ) : null}
         </Answer>
         <Answer
-          label="Storage line"
+          label={say.storageLine}
           value={values && values.storeAtC !== null ? storeLine(slice, values) : null}
-          missing="Cannot tell: the temperature is missing"
+          missing={say.cannotTellTemperatureMissing}
           worked={<p>{labelWorkings.storageLine}</p>}
         />
         <Answer
-          label="Net weight, as printed"
+          label={say.netWeightAsPrinted}
           value={values && values.netG !== null ? netText(values.netG, slice.market) : null}
-          missing="Cannot tell: weigh a pack without its wrapping"
+          missing={say.cannotTellWeighPackWithout}
           worked={<p>{labelWorkings.netWeight}</p>}
         />
       </div>

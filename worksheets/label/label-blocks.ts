@@ -8,6 +8,7 @@ import {
   publishedCollagenOf,
 } from '@larderwright/calc/label';
 import type { Entry } from '@larderwright/calc/quantities';
+import * as say from '#words/label/label-blocks.ts';
 import { filled, words, worked } from '../batch-sheet/build/filled.ts';
 import { sheetVerdicts } from '../batch-sheet/build/verdicts.ts';
 import type { Filled } from '../batch-sheet/sheet-model.ts';
@@ -51,32 +52,32 @@ function figuresCell(slice: LabelSlice, part: LabelPart): string | null {
 function ticksCell(slice: LabelSlice, part: LabelPart): string {
   const said = [...slice.lines, ...slice.extras].find(({ id }) => id === part.id)?.allergens ?? null;
   const names = part.euAllergens.map((one) => (one.toCheck ? `${one.name}?` : one.name)).join(', ');
-  if (said === null) return part.allergensTold ? names || 'none, by table' : `${names} not told`.trim();
+  if (said === null) return part.allergensTold ? names || say.noneByTable : `${names} not told`.trim();
   const ticks = ALLERGEN_CLASSES.filter(({ id }) => said.includes(id)).map((one) => one.name);
-  return `by pack: ${ticks.join(', ') || 'none'}`;
+  return say.byPack(ticks.join(', ') || say.none);
 }
 
 function inputTable(slice: LabelSlice, values: LabelValues): CardTable {
   return {
     columns: [
-      'Goes in',
+      say.goesIn,
       'g',
-      'In the list',
-      'Made of',
-      'Allergens',
-      'Collagen',
-      'Nutrition typed',
-      'Stressed',
+      say.inTheList,
+      say.madeOf,
+      say.allergens,
+      say.collagen,
+      say.nutritionTyped,
+      say.stressed,
     ],
     rows: values.parts.map((part) => [
       part.ownName || null,
       worked(part.massG),
-      part.line?.part === 'curing-salt' ? 'salt, preservatives' : part.name,
+      part.line?.part === 'curing-salt' ? say.saltPreservatives : part.name,
       part.madeOf || null,
       ticksCell(slice, part),
       collagenCell(slice, part),
       figuresCell(slice, part),
-      part.stressed ? 'yes' : '',
+      part.stressed ? say.yes : '',
     ]),
     blankRows: values.parts.length === 0 ? 8 : 0,
   };
@@ -86,7 +87,7 @@ function nutritionTable(values: LabelValues): CardTable {
   const { euTable: eu, euPerServing, usPanel: us } = values;
   const rows = Math.max(eu?.length ?? 9, us?.length ?? 14);
   return {
-    columns: ['EU and UK', '100 g', 'Serving', 'United States', 'Serving ', '% DV 2016', '% DV before'],
+    columns: [say.euAndUk, '100 g', say.serving, say.unitedStates, say.serving2, say.dv2016, say.dvBefore],
     rows: Array.from({ length: rows }, (_, index) => {
       const left = eu?.[index];
       const right = us?.[index];
@@ -115,46 +116,46 @@ export function labelBlocks(
   const alcohol = ALCOHOL_CHOICES.find(({ value }) => value === slice.alcohol)?.label ?? null;
   return [
     {
-      title: 'The food',
+      title: say.theFood,
       rows: [
         [
-          { label: 'Name of the food', value: words(slice.name), broad: true },
-          { label: 'Maker and place', value: words(slice.maker), wide: true },
+          { label: say.nameOfTheFood, value: words(slice.name), broad: true },
+          { label: say.makerAndPlace, value: words(slice.maker), wide: true },
         ],
         [
-          { label: 'Origin', value: words(slice.origin), wide: true },
-          { label: 'Sold in', value: name(MARKET_NAMES, slice.market) },
-          { label: 'Eaten by', value: name(AUDIENCE_NAMES, slice.audience), wide: true },
-          { label: 'Looks like a cut', value: slice.looksLikeCut ? 'yes' : 'no' },
+          { label: say.origin, value: words(slice.origin), wide: true },
+          { label: say.soldIn, value: name(MARKET_NAMES, slice.market) },
+          { label: say.eatenBy, value: name(AUDIENCE_NAMES, slice.audience), wide: true },
+          { label: say.looksLikeACut, value: slice.looksLikeCut ? say.yes : say.no },
         ],
         [
           {
-            label: 'Filled',
+            label: say.filled,
             value: filled('mass', slice.filled, 'g') ?? worked(values.filledG, true),
             unit: 'g',
           },
           {
-            label: 'Finished',
+            label: say.finished,
             value: filled('mass', batch.product.finished, 'g') ?? worked(values.finishedG, true),
             unit: 'g',
           },
-          { label: 'Lost', value: name(LOSS_NAMES, slice.loss), wide: true },
-          { label: 'Fat poured off', value: filled('mass', slice.drainedFat, 'g'), unit: 'g' },
-          { label: 'Alcohol', value: alcohol, wide: true },
+          { label: say.lost, value: name(LOSS_NAMES, slice.loss), wide: true },
+          { label: say.fatPouredOff, value: filled('mass', slice.drainedFat, 'g'), unit: 'g' },
+          { label: say.alcohol, value: alcohol, wide: true },
         ],
       ],
     },
     {
-      title: 'Ingredients, most first; ALLERGENS in capitals',
+      title: say.ingredientsMostFirstAllergens,
       lines:
         values.eu.length === 0
           ? ['____________________________________________']
-          : [`EU and UK: ${listText(values.eu)}.`, `United States: ${listText(values.us)}.`],
+          : [say.euAndUk2(listText(values.eu)), say.unitedStates2(listText(values.us))],
       verdicts: sheetVerdicts(verdicts.filter(({ id }) => id === 'label.allergens')),
       rows: [
         [
           {
-            label: 'Quantities',
+            label: say.quantities,
             value: made(
               values.quantities && values.quantities.length > 0
                 ? values.quantities.map((one) => `${one.name} ${quantityText(one)}`).join('; ')
@@ -165,66 +166,66 @@ export function labelBlocks(
         ],
       ],
     },
-    { title: 'Nutrition, as declared', table: nutritionTable(values) },
+    { title: say.nutritionAsDeclared, table: nutritionTable(values) },
     {
-      title: 'Keeping',
+      title: say.keeping,
       lines: values.warnings.map((id) => WARNING_WORDS[id]),
       rows: [
         [
-          { label: 'Pack', value: name(PACK_NAMES, slice.pack), wide: true },
-          { label: 'Hurdle', value: name(HURDLE_NAMES, slice.hurdle), wide: true },
+          { label: say.pack, value: name(PACK_NAMES, slice.pack), wide: true },
+          { label: say.hurdle, value: name(HURDLE_NAMES, slice.hurdle), wide: true },
           {
-            label: 'Keep at or below',
+            label: say.keepAtOrBelow,
             value: filled('temperature', slice.storeAt, slice.storeAt.unit),
             unit: '°C',
           },
-          { label: 'Life', value: filled('time', slice.life, 'd'), unit: 'days' },
+          { label: say.life, value: filled('time', slice.life, 'd'), unit: say.days },
         ],
         [
           {
-            label: 'Storage line',
+            label: say.storageLine,
             value: made(values.storeAtC === null ? null : storeLine(slice, values)),
             broad: true,
           },
         ],
         [
           {
-            label: 'Cooked',
+            label: say.cooked,
             value: slice.cookedOn ? words(slice.cookedOn) : made(values.cookedOn),
-            unit: 'date',
+            unit: say.date,
           },
-          { label: 'Day of the cook', value: slice.cookDayCounts ? 'day one' : 'does not count' },
-          { label: 'Packed', value: words(slice.packedOn), unit: 'date' },
+          { label: say.dayOfTheCook, value: slice.cookDayCounts ? say.dayOne : say.doesNotCount },
+          { label: say.packed, value: words(slice.packedOn), unit: say.date },
           {
-            label: slice.dateKind === 'use-by' ? 'USE BY' : 'BEST BEFORE',
+            label: slice.dateKind === 'use-by' ? say.useBy : say.bestBefore,
             value: made(values.useBy),
-            unit: 'date',
+            unit: say.date,
           },
         ],
         [
-          { label: 'Net weight', value: filled('mass', slice.netWeight, slice.netWeight.unit), unit: 'g' },
+          { label: say.netWeight, value: filled('mass', slice.netWeight, slice.netWeight.unit), unit: 'g' },
           {
-            label: 'As printed',
+            label: say.asPrinted,
             value: made(values.netG === null ? null : netText(values.netG, slice.market)),
             wide: true,
           },
-          { label: 'Serving', value: filled('mass', slice.serving, slice.serving.unit), unit: 'g' },
+          { label: say.serving, value: filled('mass', slice.serving, slice.serving.unit), unit: 'g' },
           {
-            label: 'Servings',
+            label: say.servings,
             value: made(
-              values.servings ? `${values.servings.about ? 'about ' : ''}${values.servings.declared}` : null,
+              values.servings ? `${values.servings.about ? say.about : ''}${values.servings.declared}` : null,
             ),
           },
         ],
         [
-          { label: 'Price of a slice', value: made(sold?.perSlice ?? null) },
-          { label: 'of a kg', value: made(sold?.perKg ?? null) },
-          { label: 'of a lb', value: made(sold?.perLb ?? null) },
-          { label: 'Label checked against the packs by', wide: true },
+          { label: say.priceOfASlice, value: made(sold?.perSlice ?? null) },
+          { label: say.ofAKg, value: made(sold?.perKg ?? null) },
+          { label: say.ofALb, value: made(sold?.perLb ?? null) },
+          { label: say.labelCheckedAgainstThePacksBy, wide: true },
         ],
       ],
       verdicts: sheetVerdicts(verdicts.filter(({ id }) => id === 'label.use-by')),
     },
-    { title: 'What went in', table: inputTable(slice, values) },
+    { title: say.whatWentIn, table: inputTable(slice, values) },
   ];
 }

@@ -1,3 +1,4 @@
+import * as say from '#words/label/label-card.ts';
 import type { Paper } from '../batch-sheet/sheet-page.tsx';
 import { type CardBlock, CardBlocks } from '../parts/card-blocks.tsx';
 import { BLANK_HEAD } from '../parts/card-head.ts';
@@ -6,43 +7,43 @@ import type { LabelComputed } from './compute.ts';
 
 const BLANK: readonly CardBlock[] = [
   {
-    title: 'The food',
+    title: say.theFood,
     rows: [
       [
-        { label: 'Name of the food', broad: true },
-        { label: 'Maker and place', wide: true },
+        { label: say.nameOfTheFood, broad: true },
+        { label: say.makerAndPlace, wide: true },
       ],
       [
-        { label: 'Sold in' },
-        { label: 'Eaten by', wide: true },
-        { label: 'Filled', unit: 'g' },
-        { label: 'Finished', unit: 'g' },
+        { label: say.soldIn },
+        { label: say.eatenBy, wide: true },
+        { label: say.filled, unit: 'g' },
+        { label: say.finished, unit: 'g' },
       ],
     ],
   },
   {
-    title: 'Ingredients, most first; ALLERGENS in capitals',
-    table: { columns: ['Goes in', 'g', 'Made of', 'Allergens', 'Share %'], rows: [], blankRows: 12 },
+    title: say.ingredientsMostFirstAllergens,
+    table: { columns: [say.goesIn, 'g', say.madeOf, say.allergens, say.share], rows: [], blankRows: 12 },
   },
   {
-    title: 'Nutrition, as declared',
-    table: { columns: ['Nutrient', '100 g', 'Serving', '% DV'], rows: [], blankRows: 9 },
+    title: say.nutritionAsDeclared,
+    table: { columns: [say.nutrient, '100 g', say.serving, say.dv], rows: [], blankRows: 9 },
   },
   {
-    title: 'Keeping',
+    title: say.keeping,
     rows: [
       [
-        { label: 'Pack', wide: true },
-        { label: 'Keep at or below', unit: '°C' },
-        { label: 'Cooked', unit: 'date' },
-        { label: 'Life', unit: 'days' },
-        { label: 'USE BY', unit: 'date' },
+        { label: say.pack, wide: true },
+        { label: say.keepAtOrBelow, unit: '°C' },
+        { label: say.cooked, unit: say.date },
+        { label: say.life, unit: say.days },
+        { label: say.useBy, unit: say.date },
       ],
       [
-        { label: 'Net weight', unit: 'g' },
-        { label: 'Warnings', broad: true },
+        { label: say.netWeight, unit: 'g' },
+        { label: say.warnings, broad: true },
       ],
-      [{ label: 'Label checked against the packs by', wide: true }],
+      [{ label: say.labelCheckedAgainstThePacksBy, wide: true }],
     ],
   },
 ];
@@ -52,12 +53,12 @@ export function LabelCard(props: { computed: LabelComputed | null; paper: Paper;
   const { computed, paper, standing } = props;
   return (
     <PrintCard
-      title="Label proof"
+      title={say.labelProof}
       head={computed?.head ?? BLANK_HEAD}
       paper={paper}
       stops={computed?.stops ?? []}
       standing={standing}
-      noRules="Arithmetic for labels by Regulation (EU) No 1169/2011 and 21 CFR 101.9; not legal advice, check the current text"
+      noRules={say.arithmeticLabelsRegulationEuNo}
     >
       <CardBlocks blocks={computed?.blocks ?? BLANK} />
     </PrintCard>

@@ -6,6 +6,7 @@ import type {
   Market,
 } from '@larderwright/calc/label';
 import { formatLimitTemp, formatQuantity } from '@larderwright/calc/quantities';
+import * as say from '#words/label/label-text.ts';
 
 /** "Keep at 3 °C (37 °F) or below", rounded down on the other scale. */
 export function storeLine(slice: LabelSlice, { storeAtC }: LabelValues): string {
@@ -15,20 +16,20 @@ export function storeLine(slice: LabelSlice, { storeAtC }: LabelValues): string 
     ? { value: Math.round((storeAtC * 9) / 5 + 32), unit: 'F' as const }
     : { value: storeAtC, unit: 'C' as const };
   const { text } = formatLimitTemp(limit, 'maximum');
-  return `${storeAtC <= -12 ? 'Keep frozen' : 'Keep refrigerated'} at ${text} or below.`;
+  return say.atOrBelow(storeAtC <= -12 ? say.keepFrozen : say.keepRefrigerated, text);
 }
 
 /** A net weight, never more than there is: rounded down. Ounces first where they are asked for. */
 export function netText(netG: number, market: Market | null): string {
   const grams = formatQuantity('mass', netG, { decimals: 0, rounding: 'down', withUnit: true });
   const ounces = formatQuantity('mass', netG, { unit: 'oz', decimals: 1, rounding: 'down', withUnit: true });
-  return market === 'us' ? `Net Wt ${ounces} (${grams})` : grams;
+  return market === 'us' ? say.netWt(ounces, grams) : grams;
 }
 
 /** A declared quantity in words. */
 export function quantityText({ declare, state }: DeclaredQuantity): string {
-  const figure = declare.as === 'percent' ? `${declare.figure} %` : `${declare.figure} g used for 100 g`;
-  return state === 'settled' ? figure : `CANNOT TELL: at most ${figure}`;
+  const figure = declare.as === 'percent' ? `${declare.figure} %` : say.gUsedFor100G(declare.figure);
+  return state === 'settled' ? figure : say.cannotTellAtMost(figure);
 }
 
 /** A list as one text; allergens in capitals, for paper. */

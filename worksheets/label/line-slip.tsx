@@ -1,6 +1,7 @@
 import type { Finding } from '@larderwright/calc/findings';
 import type { LabelLine } from '@larderwright/calc/label';
 import { type LabelPart, PUBLISHED_COLLAGEN } from '@larderwright/calc/label';
+import * as phrases from '#words/label/line-slip.ts';
 import { ChoiceField } from '../parts/choice-field.tsx';
 import { at, FindingList } from '../parts/finding-list.tsx';
 import { NumberBox } from '../parts/number-box.tsx';
@@ -12,8 +13,8 @@ import { FigureBoxes } from './figure-boxes.tsx';
 import { saidOf, sayOfLine } from './line-said.ts';
 
 const YES_NO = [
-  { value: 'no', label: 'No' },
-  { value: 'yes', label: 'Yes: its quantity is declared' },
+  { value: 'no', label: phrases.no },
+  { value: 'yes', label: phrases.yesItsQuantityIsDeclared },
 ];
 
 interface LineSlipProps {
@@ -24,68 +25,68 @@ interface LineSlipProps {
 /** One line of the formula: how the label names it, what it is made of, its allergens and, for meat, its collagen. */
 export function LineSlip({ part, findings }: LineSlipProps) {
   const said = saidOf(useAt('label.lines') as readonly LabelLine[], part.id);
-  const name = part.ownName || 'this ingredient';
+  const name = part.ownName || phrases.thisIngredient;
   const say = (change: Partial<LabelLine>) => sayOfLine(part.id, change);
   const isCure = part.line?.part === 'curing-salt';
   return (
     <li class="label-slip">
       <div class="label-slip-head">
         <strong>{name}</strong>
-        <span>{part.massG === null ? 'weight unknown' : gramsText(part.massG)}</span>
+        <span>{part.massG === null ? phrases.weightUnknown : gramsText(part.massG)}</span>
         <span class="label-slip-name">
-          in the list: {isCure ? 'as its salt and its preservatives' : part.name || 'no name'}
+          {phrases.inTheList(isCure ? phrases.asItsSaltAndItsPreservatives : part.name || phrases.noName)}
         </span>
       </div>
       <FindingList findings={at(findings, part.path)} />
       <details class="label-more">
-        <summary>What the label says of {name}</summary>
+        <summary>{phrases.whatTheLabelSaysOf(name)}</summary>
         <div class="fields">
           {isCure ? null : (
             <TextBox
-              label={`Name of ${name} in the list`}
+              label={phrases.nameOfInTheList(name)}
               text={said.name}
               onText={(text) => say({ name: text })}
-              hint={`Blank: ${part.proposed || 'its own name'}.`}
+              hint={phrases.blank(part.proposed || phrases.itsOwnName)}
             />
           )}
           <ChoiceField
-            label={`Does the name of the food stress ${name}?`}
+            label={phrases.doesTheNameOfTheFood(name)}
             value={said.stressed ? 'yes' : 'no'}
             choices={YES_NO}
             onChoose={(value) => say({ stressed: value === 'yes' })}
-            hint="In the name, in words or in a picture."
+            hint={phrases.inTheNameInWordsOr}
           />
           {part.needsMadeOf || said.madeOf !== '' ? (
             <TextBox
-              label={`${name} is made of`}
+              label={phrases.isMadeOf(name)}
               text={said.madeOf}
               onText={(text) => say({ madeOf: text })}
-              hint="In the order of its pack. Additives by class and name."
+              hint={phrases.orderPackAdditivesClassName}
             />
           ) : null}
         </div>
         {part.meatClass === null ? null : (
           <div class="fields">
             <NumberBox
-              label={`Collagen of ${name}`}
+              label={phrases.collagenOf(name)}
               kind="fraction"
               units={['%']}
               entry={said.collagen}
               onEntry={(collagen) => say({ collagen })}
-              hint="Per cent of the meat, from an analysis: hydroxyproline × 8."
+              hint={phrases.perCentMeatAnalysis}
             />
             <ChoiceField
-              label={`Or a published cut for ${name}`}
+              label={phrases.orAPublishedCutFor(name)}
               value={said.collagenCut ?? ''}
-              empty="None: collagen is not known"
+              empty={phrases.noneCollagenIsNotKnown}
               choices={PUBLISHED_COLLAGEN.filter(({ meatClass }) => meatClass === part.meatClass).map(
                 (cut) => ({
                   value: cut.id,
-                  label: `${cut.name}: ${percentText(cut.fraction)}${cut.of === 'fat-free' ? ' of the fat-free meat' : ''}`,
+                  label: `${cut.name}: ${percentText(cut.fraction)}${cut.of === 'fat-free' ? phrases.ofTheFatFreeMeat : ''}`,
                 }),
               )}
               onChoose={(id) => say({ collagenCut: id || null })}
-              hint="Animals differ. An analysis outranks these."
+              hint={phrases.animalsDifferAnalysisOutranks}
             />
           </div>
         )}
@@ -95,10 +96,10 @@ export function LineSlip({ part, findings }: LineSlipProps) {
               name={name}
               ticked={said.allergens}
               onTick={(allergens) => say({ allergens })}
-              unread={part.row ? 'As the composition table says' : 'Nobody has read the pack'}
+              unread={part.row ? phrases.asTheCompositionTableSays : phrases.nobodyHasReadThePack}
             />
             <details class="label-more">
-              <summary>Nutrition of {name}, by its pack</summary>
+              <summary>{phrases.nutritionOfByItsPack(name)}</summary>
               <FigureBoxes name={name} figures={said.figures} onFigures={(figures) => say({ figures })} />
             </details>
           </>

@@ -1,3 +1,4 @@
+import * as say from '#words/label/line-slips.ts';
 import { useShared } from '../state/use-shared.ts';
 import { $label } from './computed.ts';
 import { LineSlip } from './line-slip.tsx';
@@ -8,10 +9,7 @@ export function LineSlips() {
   if (computed.state !== 'ready') return null;
   const { values, findings } = computed.value;
   const parts = values.parts.filter(({ line }) => line !== null);
-  if (parts.length === 0)
-    return (
-      <p class="say">The formula has no ingredients yet. Write them there, or add what goes in below.</p>
-    );
+  if (parts.length === 0) return <p class="say">{say.formulaHasNoIngredientsYet}</p>;
   return (
     <ol class="label-slips">
       {parts.map((part) => (

@@ -1,4 +1,5 @@
 import type { ListedIngredient } from '@larderwright/calc/label';
+import * as say from '#words/label/list-answers.ts';
 import { FigureTable } from '../parts/figure-table.tsx';
 import { at, FindingList } from '../parts/finding-list.tsx';
 import { gramsText, percentText } from '../parts/number-text.ts';
@@ -33,9 +34,9 @@ function Listed({ list }: { list: readonly ListedIngredient[] }) {
 function allergenText(list: LabelComputed['values']['euAllergens']): string {
   const words = list.map(
     ({ name, kinds, toCheck }) =>
-      `${name}${kinds.length > 0 ? ` (${kinds.join(', ')})` : ''}${toCheck ? ', to be checked' : ''}`,
+      `${name}${kinds.length > 0 ? ` (${kinds.join(', ')})` : ''}${toCheck ? say.toBeChecked : ''}`,
   );
-  return words.join('; ') || 'none known';
+  return words.join('; ') || say.noneKnown;
 }
 
 /** The list in both tongues of the law, its quantities, and the allergens. */
@@ -46,33 +47,33 @@ export function ListAnswers() {
   const allergens = verdicts.find(({ id }) => id === 'label.allergens');
   return (
     <>
-      <h3>European Union and United Kingdom</h3>
+      <h3>{say.europeanUnionAndUnitedKingdom}</h3>
       <Listed list={values.eu} />
-      <h3>United States</h3>
+      <h3>{say.unitedStates}</h3>
       <Listed list={values.us} />
       <Worked>
         <p>{labelWorkings.list}</p>
         <FigureTable
-          caption="As it went in"
-          columns={['Ingredient', 'Weight', 'Share']}
+          caption={say.asItWentIn}
+          columns={[say.ingredient, say.weight, say.share]}
           rows={values.eu.map(({ name, massG, ofIngoingFraction }, index) => ({
             key: `${index}-${name}`,
             head: name,
             cells: [
-              massG === null ? 'unknown' : gramsText(massG),
+              massG === null ? say.unknown : gramsText(massG),
               ofIngoingFraction === null ? '–' : percentText(ofIngoingFraction),
             ],
           }))}
         />
       </Worked>
-      <h3>Allergens</h3>
+      <h3>{say.allergens}</h3>
       {allergens ? <VerdictLine verdict={allergens} /> : null}
       <FigureTable
         words
-        columns={['List', 'In this food']}
+        columns={[say.list, say.inThisFood]}
         rows={[
-          { key: 'eu', head: 'EU and UK, fourteen', cells: [allergenText(values.euAllergens)] },
-          { key: 'us', head: 'United States, nine', cells: [allergenText(values.usAllergens)] },
+          { key: 'eu', head: say.euAndUkFourteen, cells: [allergenText(values.euAllergens)] },
+          { key: 'us', head: say.unitedStatesNine, cells: [allergenText(values.usAllergens)] },
         ]}
       />
       <Quantities computed={computed.value} />
@@ -85,14 +86,14 @@ function Quantities({ computed: { values } }: { computed: LabelComputed }) {
   const { quantities, meat } = values;
   return (
     <>
-      <h3>Quantities of what the name stresses</h3>
+      <h3>{say.quantitiesWhatNameStresses}</h3>
       {quantities === null ? (
-        <p class="not-yet">Cannot tell: a weight, or the finished weight, is missing</p>
+        <p class="not-yet">{say.cannotTellWeightFinishedWeight}</p>
       ) : quantities.length === 0 ? (
-        <p class="say">Nothing is marked as stressed by the name.</p>
+        <p class="say">{say.nothingMarkedStressedName}</p>
       ) : (
         <FigureTable
-          columns={['Ingredient', 'Declare', 'Counted', 'Of the finished food']}
+          columns={[say.ingredient, say.declare, say.counted, say.ofTheFinishedFood]}
           rows={quantities.map((quantity) => ({
             key: quantity.name,
             head: quantity.name,
@@ -110,14 +111,21 @@ function Quantities({ computed: { values } }: { computed: LabelComputed }) {
       {meat.length > 0 ? (
         <>
           <FigureTable
-            caption="What counts as meat"
-            columns={['Meat', 'Went in', 'Counts as meat', 'Fat over', 'Tissue over', 'Collagen in protein']}
+            caption={say.whatCountsAsMeat}
+            columns={[
+              say.meat,
+              say.wentIn,
+              say.countsAsMeat,
+              say.fatOver,
+              say.tissueOver,
+              say.collagenInProtein,
+            ]}
             rows={meat.map(({ name, massG, content }) => ({
               key: name,
               head: name,
               cells: [
-                massG === null ? 'unknown' : gramsText(massG),
-                content === null ? 'CANNOT TELL' : percentText(content.declarableFraction, 1),
+                massG === null ? say.unknown : gramsText(massG),
+                content === null ? say.cannotTell : percentText(content.declarableFraction, 1),
                 content === null ? '–' : percentText(content.excessFatFraction, 1),
                 content === null ? '–' : percentText(content.excessTissueFraction, 1),
                 content === null ? '–' : percentText(content.collagenOfProteinFraction, 1),

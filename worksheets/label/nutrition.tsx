@@ -1,5 +1,6 @@
 import type { LabelSlice } from '@larderwright/calc/label';
 import { fixedText } from '@larderwright/calc/quantities';
+import * as say from '#words/label/nutrition.ts';
 import { Answer } from '../parts/answer.tsx';
 import { ChoiceField } from '../parts/choice-field.tsx';
 import { FigureTable } from '../parts/figure-table.tsx';
@@ -12,7 +13,7 @@ import { ALCOHOL_CHOICES } from '../words/label-names.ts';
 import { $label } from './computed.ts';
 
 const percentDv = (value: number | null) => (value === null ? '' : `${value} %`);
-const exact = (value: number | null) => (value === null ? 'not known' : fixedText(value, 2));
+const exact = (value: number | null) => (value === null ? say.notKnown : fixedText(value, 2));
 
 /** Both tables side by side, each with the exact figures behind it. */
 export function NutritionTables() {
@@ -26,28 +27,28 @@ export function NutritionTables() {
       <div class="fields">
         <NumberField
           path="label.serving"
-          label="Serving"
+          label={say.serving}
           kind="mass"
           units={['g', 'oz']}
-          hint="United States reference amounts: pâté, sausage and spreads 55 g, dried 30 g, bacon 15 g, ham 85 g. Some from memory: check."
+          hint={say.unitedStatesReferenceAmounts}
         />
         <ChoiceField
-          label="Alcohol in it was"
+          label={say.alcoholInItWas}
           value={slice.alcohol ?? ''}
-          empty="Nobody has said"
+          empty={say.nobodyHasSaid}
           choices={ALCOHOL_CHOICES}
           onChoose={(value) => editAt('label.alcohol', value || null)}
-          hint="United States Department of Agriculture, retention factors, release 6."
+          hint={say.unitedStatesDepartment}
         />
       </div>
       {eu === null ? (
-        <p class="not-yet">Cannot tell: say what was lost, and weigh the finished food</p>
+        <p class="not-yet">{say.cannotTellSayWhatLostWeigh}</p>
       ) : (
         <div class="label-tables">
           <div>
             <FigureTable
-              caption="European Union and United Kingdom"
-              columns={['Nutrient', '100 g', `Serving ${values?.servingG ?? ''} g`]}
+              caption={say.europeanUnionAndUnitedKingdom}
+              columns={[say.nutrient, '100 g', say.servingG(values?.servingG ?? '')]}
               rows={eu.map(({ id, declared }, index) => ({
                 key: id,
                 head: EU_ROW_NAMES[id],
@@ -59,19 +60,19 @@ export function NutritionTables() {
               <ul>
                 {eu.map((row) => (
                   <li key={row.id}>
-                    {EU_ROW_NAMES[row.id]}: {exact(row.exact.value)} in 100 g before rounding
+                    {say.in100GBeforeRounding(EU_ROW_NAMES[row.id], exact(row.exact.value))}
                   </li>
                 ))}
               </ul>
             </Worked>
           </div>
           {us === null ? (
-            <p class="not-yet">Cannot tell the United States panel: the serving is missing</p>
+            <p class="not-yet">{say.cannotTellUnitedStatesPanel}</p>
           ) : (
             <div>
               <FigureTable
-                caption={`United States, serving ${values?.servingG ?? ''} g`}
-                columns={['Nutrient', 'Amount', '% DV 2016', '% DV before']}
+                caption={say.unitedStatesServingG(values?.servingG ?? '')}
+                columns={[say.nutrient, say.amount, say.dv2016, say.dvBefore]}
                 rows={us.map((row) => ({
                   key: row.id,
                   head: US_ROW_NAMES[row.id],
@@ -87,7 +88,7 @@ export function NutritionTables() {
                 <ul>
                   {us.map((row) => (
                     <li key={row.id}>
-                      {US_ROW_NAMES[row.id]}: {exact(row.exact.value)} in a serving before rounding
+                      {say.inAServingBeforeRounding(US_ROW_NAMES[row.id], exact(row.exact.value))}
                     </li>
                   ))}
                 </ul>
@@ -98,21 +99,21 @@ export function NutritionTables() {
       )}
       <div class="answers">
         <Answer
-          label="Servings in a pack"
+          label={say.servingsInAPack}
           value={
-            values?.servings ? `${values.servings.about ? 'about ' : ''}${values.servings.declared}` : null
+            values?.servings ? `${values.servings.about ? say.about : ''}${values.servings.declared}` : null
           }
-          missing="Cannot tell: net weight or serving is missing"
+          missing={say.cannotTellNetWeightServing}
           worked={<p>{labelWorkings.servings}</p>}
         />
         <Answer
-          label="Added water, as the EU counts it"
+          label={say.addedWaterAsTheEuCounts}
           value={
             values && values.addedWaterFraction !== null
               ? `${fixedText(values.addedWaterFraction * 100, 1)} %`
               : null
           }
-          missing="Cannot tell: the finished weight is missing"
+          missing={say.cannotTellFinishedWeight}
           worked={<p>{labelWorkings.water}</p>}
         />
       </div>

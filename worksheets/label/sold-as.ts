@@ -1,5 +1,6 @@
 import type { Batch } from '@larderwright/calc/batch';
 import { fixedText } from '@larderwright/calc/quantities';
+import * as say from '#words/label/sold-as.ts';
 import { slicingOf } from '../slice-and-price/slicing-of.ts';
 
 /** What slicing makes of the batch, for its label. */
@@ -21,7 +22,7 @@ export function soldAs(batch: Batch): Sold | null {
     const price = incTax ?? exTax;
     return price === null
       ? null
-      : `${fixedText(price, 2)}${currency ? ` ${currency}` : ''}${incTax === null ? ' before tax' : ''}`;
+      : `${fixedText(price, 2)}${currency ? ` ${currency}` : ''}${incTax === null ? say.beforeTax : ''}`;
   };
   return {
     perSlice: text(values.pricePerSlice),

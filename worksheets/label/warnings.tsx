@@ -1,3 +1,4 @@
+import * as say from '#words/label/warnings.ts';
 import { Answer } from '../parts/answer.tsx';
 import { FindingList } from '../parts/finding-list.tsx';
 import { Needed } from '../parts/needed.tsx';
@@ -19,10 +20,8 @@ export function Warnings() {
         ))}
       </ul>
       <p class="say">
-        Sentences of our own. Where your authority has its wording, print that.
-        {values.warnings.includes('cook-first')
-          ? ' In the United States raw meat carries the safe handling panel: 9 CFR 317.2(l).'
-          : null}
+        {say.sentencesOurOwnWhereAuthority}
+        {values.warnings.includes('cook-first') ? say.unitedStatesRawMeatCarriesSafe : null}
       </p>
       <FindingList
         findings={findings.filter(({ field }) => field === undefined || field === 'label.extras')}
@@ -30,21 +29,21 @@ export function Warnings() {
       {sold ? (
         <div class="answers">
           <Answer
-            label="Price of a slice"
+            label={say.priceOfASlice}
             value={sold.perSlice}
-            missing="Cannot tell: plan or slicing is not finished"
+            missing={say.cannotTellPlanSlicingNot}
             worked={<p>{labelWorkings.price}</p>}
           />
           <Answer
-            label="Price of a kilogram"
+            label={say.priceOfAKilogram}
             value={sold.perKg}
-            missing="Cannot tell: plan or slicing is not finished"
+            missing={say.cannotTellPlanSlicingNot}
             worked={<p>{labelWorkings.price}</p>}
           />
           <Answer
-            label="Price of a pound"
+            label={say.priceOfAPound}
             value={sold.perLb}
-            missing="Cannot tell: plan or slicing is not finished"
+            missing={say.cannotTellPlanSlicingNot}
             worked={<p>{labelWorkings.price}</p>}
           />
         </div>

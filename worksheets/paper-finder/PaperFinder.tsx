@@ -1,4 +1,5 @@
 import { useEffect, useState } from 'preact/hooks';
+import * as say from '#words/paper-finder/PaperFinder.ts';
 import type { Found } from './find-record.ts';
 
 interface PaperFinderProps {
@@ -34,11 +35,11 @@ export default function PaperFinder({ sheet, desk }: PaperFinderProps) {
     <div class="worksheet" data-found={found?.state ?? 'looking'}>
       {failure ? (
         <div class="finding" data-severity="caution" role="alert">
-          <p>This device does not let the page at its batches ({failure}).</p>
+          <p>{say.deviceDoesNotLetPageBatches(failure)}</p>
         </div>
       ) : found === null ? (
         <p class="not-yet" role="status">
-          Looking for the record on this device …
+          {say.lookingRecordDevice}
         </p>
       ) : (
         <Says found={found} sheet={sheet} desk={desk} />
@@ -50,47 +51,38 @@ export default function PaperFinder({ sheet, desk }: PaperFinderProps) {
 function Says({ found, sheet, desk }: PaperFinderProps & { found: Found }) {
   switch (found.state) {
     case 'no-code':
-      return (
-        <p role="status">
-          No sheet was named. Point the camera of this device at the square code on a printed sheet, and open
-          what it reads.
-        </p>
-      );
+      return <p role="status">{say.noSheetNamedPointCameraDevice}</p>;
     case 'not-here':
       return (
         <div role="status">
           <p>
-            <strong>The record of this sheet is not on this device.</strong> Batches stay where they were
-            typed. Scan the code with the device the sheet was printed from, or{' '}
-            <a href={desk}>bring the record in</a> from a file.
+            <strong>{say.recordSheetNotDevice}</strong>{' '}
+            {say.batchesStayWhereTypedScanCode(<a href={desk}>{say.bringTheRecordIn}</a>)}
           </p>
-          <p>
-            Record {found.id}, check {found.sum} on the paper.
-          </p>
+          <p>{say.recordCheckOnThePaper(found.id, found.sum)}</p>
         </div>
       );
     case 'unreadable':
       return (
         <div class="finding" data-severity="caution" role="alert">
-          <p>The record of this sheet is on this device, but it cannot be read. It was not changed.</p>
+          <p>{say.recordSheetDeviceCannotReadNot}</p>
         </div>
       );
     case 'same':
       return (
         <p role="status">
-          {found.title} is on the bench, as it was printed. <a href={sheet}>Open the batch sheet</a>
+          {say.isOnTheBenchAsIt(found.title)} <a href={sheet}>{say.openTheBatchSheet}</a>
         </p>
       );
     case 'changed':
       return (
         <div class="finding" data-severity="caution" role="alert">
           <p>
-            <strong>The record has changed since this sheet was printed.</strong> {found.title} is on the
-            bench as it stands now. The paper says check {found.sum}, the record says {found.now}. Where they
-            differ, find out which is right before you go by either.
+            <strong>{say.recordHasChangedSinceSheet}</strong>{' '}
+            {say.benchStandsNowPaperSaysCheck(found.title, found.sum, found.now)}
           </p>
           <p>
-            <a href={sheet}>Open the batch sheet</a>
+            <a href={sheet}>{say.openTheBatchSheet}</a>
           </p>
         </div>
       );

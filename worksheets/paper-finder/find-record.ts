@@ -1,5 +1,6 @@
 import { type Batch, readBatch } from '@larderwright/calc/batch';
 import { recordChecksum } from '@larderwright/calc/exchange';
+import * as say from '#words/paper-finder/find-record.ts';
 import { putOnBench, rawBatch } from '../state/storage.ts';
 import { readPaperCode } from './paper-code.ts';
 
@@ -12,7 +13,7 @@ export type Found =
   | { state: 'changed'; title: string; sum: string; now: string };
 
 function titleOf({ product }: Batch): string {
-  const name = product.name || 'Unnamed batch';
+  const name = product.name || say.unnamedBatch;
   return product.batchNo ? `${name} (${product.batchNo})` : name;
 }
 

@@ -1,4 +1,5 @@
 import type { ComponentChildren } from 'preact';
+import * as say from '#words/parts/answer.ts';
 import { Worked } from './worked.tsx';
 
 interface AnswerProps {
@@ -15,7 +16,7 @@ interface AnswerProps {
 
 /** A number worked out from the batch, with its formula behind it. */
 export function Answer(props: AnswerProps) {
-  const { label, value, missing = 'Cannot tell: an input is missing', worked, children } = props;
+  const { label, value, missing = say.cannotTellAnInputIsMissing, worked, children } = props;
   return (
     <div class="answer">
       <p class="answer-label">{label}</p>

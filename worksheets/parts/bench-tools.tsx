@@ -1,5 +1,6 @@
 import { stateOf } from '@larderwright/calc/batch';
 import { useContext, useEffect, useState } from 'preact/hooks';
+import * as say from '#words/parts/bench-tools.ts';
 import { type BackupState, backUpAll, backupReminder } from '../state/backup.ts';
 import { nextNumber } from '../state/batch-numbers.ts';
 import { $batch, editAt } from '../state/store.ts';
@@ -21,15 +22,15 @@ export function BenchTools() {
     <>
       <div class="bench-tools">
         <button type="button" disabled={steps.undo === 0} aria-keyshortcuts="Control+Z" onClick={undo}>
-          Undo
+          {say.undo}
         </button>
         <button type="button" disabled={steps.redo === 0} aria-keyshortcuts="Control+Shift+Z" onClick={redo}>
-          Redo
+          {say.redo}
         </button>
         <span class="batch-state" data-state={state}>
           {isOut ? STATE_WORDS[state].toUpperCase() : STATE_WORDS[state]}
         </span>
-        <a href={batches}>Batches</a>
+        <a href={batches}>{say.batches}</a>
       </div>
       {batch.product.batchNo.trim() === '' ? <NumberOffer /> : null}
       <Conflicts />
@@ -46,9 +47,9 @@ function NumberOffer() {
   }, []);
   return number === null ? null : (
     <p class="bench-line">
-      No batch number yet.{' '}
+      {say.noBatchNumberYet}{' '}
       <button type="button" onClick={() => editAt('product.batchNo', number)}>
-        Give it {number}
+        {say.giveIt(number)}
       </button>
     </p>
   );
@@ -62,12 +63,12 @@ function BackupLine() {
   }, []);
   return state === null ? null : (
     <p class="bench-line">
-      {state.changed} batch{state.changed === 1 ? ' has' : 'es have'} changed since the last backup.{' '}
+      {say.batchEsHaveChangedSinceLast(state.changed)}{' '}
       <button type="button" onClick={() => void backUpAll().then(() => setState(null))}>
-        Save all to a file
+        {say.saveAllToAFile}
       </button>
       <button type="button" onClick={() => setState(null)}>
-        Not today
+        {say.notToday}
       </button>
     </p>
   );

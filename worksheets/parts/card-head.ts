@@ -1,5 +1,6 @@
 import { BATCH_SCHEMA, type Batch, CALC_VERSION, stateOf } from '@larderwright/calc/batch';
 import { isCheckOverdue, type RuleSet } from '@larderwright/calc/sources';
+import * as say from '#words/parts/card-head.ts';
 import { recordWords } from '../words/record.ts';
 import type { CardHead } from './blank-head.ts';
 import { wallOf } from './clock-text.ts';
@@ -10,8 +11,8 @@ const known = (text: string) => text.trim() || null;
 
 /** A rule set with its edition and the day it was last compared with its text. */
 function ruleSetLine({ jurisdiction, title, edition, reviewed }: RuleSet, now: string): string {
-  const overdue = isCheckOverdue(reviewed, now) ? ', CHECK OVERDUE' : '';
-  return `${jurisdiction}, ${title}, ${edition}; checked ${reviewed}${overdue}`;
+  const overdue = isCheckOverdue(reviewed, now) ? say.checkOverdue : '';
+  return say.checked(jurisdiction, title, edition, reviewed, overdue);
 }
 
 /** Says on every card that a batch is held or discarded; null while it may be used. */
@@ -36,7 +37,7 @@ export function cardHead(batch: Batch, ruleSets: readonly (RuleSet | null)[], no
     batchNo: known(batch.product.batchNo),
     kitchen: known(batch.product.kitchen),
     ruleSets: ruleSets.filter((set) => set !== null).map((set) => ruleSetLine(set, now)),
-    version: `calc ${CALC_VERSION} · record ${BATCH_SCHEMA}`,
+    version: say.calcRecord(CALC_VERSION, BATCH_SCHEMA),
     batchId: batch.id === 'empty' ? null : batch.id,
     outOfUse: outOfUse(batch),
     printedAt: printed ? `${printed.date} ${printed.clock}` : null,

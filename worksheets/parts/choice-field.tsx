@@ -1,6 +1,7 @@
 import type { Finding } from '@larderwright/calc/findings';
 import type { ComponentChildren } from 'preact';
 import { useId } from 'preact/hooks';
+import * as say from '#words/parts/choice-field.ts';
 import { $life } from '../state/store.ts';
 import { useShared } from '../state/use-shared.ts';
 import { FieldFrame } from './field-frame.tsx';
@@ -40,7 +41,7 @@ export function ChoiceField(props: ChoiceFieldProps) {
         onChange={(event) => onChoose(event.currentTarget.value)}
       >
         {empty === undefined ? null : <option value="">{empty}</option>}
-        {unknown ? <option value={value}>{`${value} (not in this list)`}</option> : null}
+        {unknown ? <option value={value}>{say.notInThisList(value)}</option> : null}
         {choices.map((choice) => (
           <option key={choice.value} value={choice.value}>
             {choice.label}

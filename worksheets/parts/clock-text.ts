@@ -2,6 +2,7 @@
  * Clock times as a kitchen writes them. A moment of the batch is ISO 8601 with offset: the wall clock that
  * was read stands in the text itself, the instant follows from the offset.
  */
+import * as say from '#words/parts/clock-text.ts';
 
 const MINUTE_MS = 60_000;
 const two = (n: number) => String(Math.floor(n)).padStart(2, '0');
@@ -178,6 +179,6 @@ export function durationWords(minutes: number, rounding: 'up' | 'down'): string 
   const whole = tidy(minutes);
   const hours = Math.floor(whole / 60);
   if (hours === 0) return `${whole} min`;
-  if (hours >= 72) return `${round(minutes / 1440)} days`;
+  if (hours >= 72) return say.days(round(minutes / 1440));
   return whole % 60 === 0 ? `${hours} h` : `${hours} h ${two(whole % 60)} min`;
 }

@@ -1,4 +1,5 @@
 import { useId } from 'preact/hooks';
+import * as say from '#words/parts/composition-bar.ts';
 import { FigureTable } from './figure-table.tsx';
 import { gramsText, percentText } from './number-text.ts';
 
@@ -13,12 +14,12 @@ export interface Share {
 }
 
 const NAMES: Readonly<Record<Constituent, string>> = {
-  water: 'Water',
-  protein: 'Protein',
-  fat: 'Fat',
-  salt: 'Salt',
-  other: 'Other',
-  unknown: 'Not known',
+  water: say.water,
+  protein: say.protein,
+  fat: say.fat,
+  salt: say.salt,
+  other: say.other,
+  unknown: say.notKnown,
 };
 
 /** Narrower shares have their name in the table only. */
@@ -93,7 +94,7 @@ export function CompositionBar({ shares, caption }: { shares: readonly Share[]; 
       </svg>
       <FigureTable
         caption={caption}
-        columns={['Part', 'Weight', 'Share']}
+        columns={[say.part, say.weight, say.share]}
         rows={shares.map(({ of, massG, fraction }) => ({
           key: of,
           head: (

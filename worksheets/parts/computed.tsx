@@ -1,4 +1,5 @@
 import type { ComponentChildren } from 'preact';
+import * as say from '#words/parts/computed.ts';
 import type { Derived } from '../state/derived.ts';
 import { NotYet } from './not-yet.tsx';
 
@@ -7,8 +8,7 @@ export function CouldNot({ detail }: { detail: string }) {
   return (
     <div class="finding" data-severity="stop" role="alert">
       <p>
-        <strong class="finding-word">STOP</strong> This could not be computed ({detail}). Nothing you typed is
-        lost. Reload the page; do not weigh by what stands here.
+        <strong class="finding-word">{say.stop}</strong> {say.couldNotComputedNothingTyped(detail)}
       </p>
     </div>
   );

@@ -1,3 +1,4 @@
+import * as say from '#words/parts/conflicts.ts';
 import { $conflicts, type Conflict, isOpen, keepOurs, takeTheirs } from '../state/conflicts.ts';
 import { $batch } from '../state/store.ts';
 import { useShared } from '../state/use-shared.ts';
@@ -12,8 +13,7 @@ export function Conflicts() {
   return (
     <div class="finding" data-severity="caution" role="alert">
       <p>
-        <strong class="finding-word">Two values</strong> Two tabs have changed the same field. Both values are
-        kept in the history: say which is right.
+        <strong class="finding-word">{say.twoValues}</strong> {say.twoTabsHaveChangedSameField}
       </p>
       <ul class="conflicts">
         {conflicts.map((conflict) => (
@@ -36,10 +36,10 @@ function OneConflict({ conflict }: { conflict: Conflict }) {
         {fieldWords(path)}
       </span>
       <button type="button" onClick={() => keepOurs(conflict)}>
-        On screen: {valueWords(ours)}
+        {say.onScreen(valueWords(ours))}
       </button>
       <button type="button" onClick={() => takeTheirs(conflict)}>
-        The other: {valueWords(theirs)}
+        {say.theOther(valueWords(theirs))}
       </button>
     </>
   );

@@ -1,4 +1,5 @@
 import type { Finding } from '@larderwright/calc/findings';
+import * as say from '#words/parts/cure-strength.ts';
 import { at } from './finding-list.tsx';
 import { NumberField } from './number-field.tsx';
 
@@ -9,16 +10,16 @@ export function CureStrength({ lineId, findings }: { lineId: string; findings: r
     <div class="fields cure-strength">
       <NumberField
         path={`${path}.nitrite`}
-        label="Sodium nitrite in it, by the pack"
+        label={say.sodiumNitriteInItByThe}
         kind="fraction"
-        hint="Read it off this very pack. Two curing salts of the same colour can differ tenfold."
+        hint={say.readOffVeryPackTwoCuring}
         findings={at(findings, `${path}.nitrite`)}
       />
       <NumberField
         path={`${path}.nitrate`}
-        label="Nitrate in it, by the pack"
+        label={say.nitrateInItByThePack}
         kind="fraction"
-        hint="Type 0 when the pack lists none. Blank is unknown."
+        hint={say.type0WhenPackListsNone}
         findings={at(findings, `${path}.nitrate`)}
       />
     </div>

@@ -1,5 +1,6 @@
 import type { Finding } from '@larderwright/calc/findings';
 import type { ComponentChildren } from 'preact';
+import * as say from '#words/parts/field-frame.ts';
 import { FindingLine } from './finding-line.tsx';
 
 interface FieldFrameProps {
@@ -25,7 +26,7 @@ export function FieldFrame(props: FieldFrameProps) {
     <div class={compact ? 'field field-compact' : 'field'} data-problem={problem ? 'yes' : undefined}>
       <label class="field-label" for={id}>
         {label}
-        {isDefault ? <span class="field-default"> default</span> : null}
+        {isDefault ? <span class="field-default"> {say.defaultWord}</span> : null}
       </label>
       <div class="field-line">{children}</div>
       <div class="field-says" id={`${id}-says`}>

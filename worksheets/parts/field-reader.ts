@@ -1,4 +1,5 @@
 import { atom } from 'nanostores';
+import * as say from '#words/parts/field-reader.ts';
 import { $life } from '../state/store.ts';
 import type { FieldSays, readField } from './read-field.ts';
 
@@ -17,7 +18,7 @@ if (typeof document !== 'undefined') {
     if (life !== 'open' || $fieldReader.get() !== saysNothing) return;
     import('./read-field.ts').then(
       ({ readField }) => $fieldReader.set(readField),
-      () => $fieldReader.set(() => ({ problem: 'This field cannot be checked now. Reload the page.' })),
+      () => $fieldReader.set(() => ({ problem: say.fieldCannotCheckedNowReload })),
     );
   });
 }

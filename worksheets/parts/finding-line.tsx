@@ -1,10 +1,11 @@
 import type { Finding, Severity } from '@larderwright/calc/findings';
 import { useContext } from 'preact/hooks';
+import * as say from '#words/parts/finding-line.ts';
 import { wordsOf } from '../words/index.ts';
 import { Links } from './links.ts';
 
 /** The word that carries the severity; colour only supports it. */
-const SEVERITY_WORD: Record<Severity, string> = { stop: 'STOP', caution: 'Caution', note: 'Note' };
+const SEVERITY_WORD: Record<Severity, string> = { stop: say.stop, caution: say.caution, note: say.note };
 
 /** A finding in words, with the way to the caution that explains it. */
 export function FindingLine({ finding }: { finding: Finding }) {
@@ -19,7 +20,7 @@ export function FindingLine({ finding }: { finding: Finding }) {
         {url ? (
           <>
             {' '}
-            <a href={url}>Why</a>
+            <a href={url}>{say.why}</a>
           </>
         ) : null}
       </p>

@@ -1,6 +1,7 @@
 import type { Finding } from '@larderwright/calc/findings';
 import type { ComponentChildren } from 'preact';
 import { useId, useState } from 'preact/hooks';
+import * as say from '#words/parts/moment-box.ts';
 import { benchMoment, benchNow } from '../state/bench-clock.ts';
 import { $life } from '../state/store.ts';
 import { useShared } from '../state/use-shared.ts';
@@ -98,7 +99,7 @@ export function MomentBox(props: MomentBoxProps) {
           class="field-input field-day"
           type="date"
           data-blank={date === '' ? 'yes' : undefined}
-          aria-label={`Day of ${label}`}
+          aria-label={say.dayOf(label)}
           value={date}
           readOnly={waking}
           onChange={(event) => {
@@ -119,9 +120,9 @@ export function MomentBox(props: MomentBoxProps) {
             setProblem(null);
             onMoment(benchNow());
           }}
-          aria-label={`${label}: now`}
+          aria-label={say.now(label)}
         >
-          Now
+          {say.now2}
         </button>
       ) : null}
     </FieldFrame>

@@ -1,4 +1,5 @@
 import type { MissingInput } from '@larderwright/calc/findings';
+import * as say from '#words/parts/needed.ts';
 
 interface NeededProps {
   missing: readonly MissingInput[];
@@ -18,7 +19,7 @@ export function Needed({ missing, figures, nameOf }: NeededProps) {
     <>
       {lines.map(({ figure, name, fields }) => (
         <p key={figure} class="say">
-          Still needed for {name}: {fields.join(', ')}.
+          {say.stillNeededFor(name, fields.join(', '))}
         </p>
       ))}
     </>

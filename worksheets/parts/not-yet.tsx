@@ -1,4 +1,5 @@
 /** What stands in the place of a number or verdict that has not been computed. Never a default. */
-export function NotYet({ what = 'Not yet computed' }: { what?: string }) {
+import * as say from '#words/parts/not-yet.ts';
+export function NotYet({ what = say.notYetComputed }: { what?: string }) {
   return <p class="not-yet">{what}</p>;
 }

@@ -1,3 +1,4 @@
+import * as say from '#words/parts/notice-box.ts';
 import { $batch, $life, $notice, type Notice } from '../state/store.ts';
 import { useShared } from '../state/use-shared.ts';
 import { noticeWords } from '../words/notices.ts';
@@ -28,14 +29,14 @@ export function NoticeBox() {
       {open && AT_RISK.includes(notice.id) ? (
         <p class="buttons">
           <button type="button" class="press-first" onClick={saveNow}>
-            Save this batch to a file
+            {say.saveThisBatchToAFile}
           </button>
           {notice.id === 'batch-deleted' ? (
             <button
               type="button"
               onClick={() => void import('../state/keeper.ts').then(({ keepAfterAll }) => keepAfterAll())}
             >
-              Keep it after all
+              {say.keepItAfterAll}
             </button>
           ) : null}
         </p>

@@ -2,6 +2,7 @@ import type { Finding } from '@larderwright/calc/findings';
 import type { Entry, QuantityKind, Range, Unit } from '@larderwright/calc/quantities';
 import type { ComponentChildren } from 'preact';
 import { useId } from 'preact/hooks';
+import * as say from '#words/parts/number-box.ts';
 import { $life } from '../state/store.ts';
 import { LONGEST_LINE } from '../state/typed.ts';
 import { useShared } from '../state/use-shared.ts';
@@ -71,7 +72,7 @@ export function NumberBox(props: NumberBoxProps) {
         (units && units.length > 1 ? (
           <select
             class="field-unit"
-            aria-label={`Unit of ${label}`}
+            aria-label={say.unitOf(label)}
             value={entry.unit}
             disabled={waking}
             onChange={(event) =>

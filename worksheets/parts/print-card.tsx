@@ -1,4 +1,5 @@
 import type { ComponentChildren } from 'preact';
+import * as say from '#words/parts/print-card.ts';
 import type { Paper } from '../batch-sheet/sheet-page.tsx';
 import { usePaper } from '../batch-sheet/use-paper.ts';
 import type { CardHead } from './blank-head.ts';
@@ -6,7 +7,7 @@ import { ChoiceField } from './choice-field.tsx';
 
 const PAPERS = [
   { value: 'a4', label: 'A4' },
-  { value: 'letter', label: 'US Letter' },
+  { value: 'letter', label: say.usLetter },
 ];
 
 interface CardDeskProps {
@@ -25,11 +26,11 @@ export function CardDesk({ about, children }: CardDeskProps) {
   return (
     <section aria-labelledby="paper">
       <div class="no-print">
-        <h2 id="paper">On paper</h2>
-        <p class="say">{about} Black only. Without a batch it prints empty, to write on by hand.</p>
+        <h2 id="paper">{say.onPaper}</h2>
+        <p class="say">{say.blackOnlyWithoutBatchPrints(about)}</p>
         <div class="fields">
           <ChoiceField
-            label="Paper"
+            label={say.paper}
             value={paper}
             choices={PAPERS}
             onChoose={(value) => choosePaper(value === 'letter' ? 'letter' : 'a4')}
@@ -37,12 +38,12 @@ export function CardDesk({ about, children }: CardDeskProps) {
         </div>
         <p class="buttons">
           <button type="button" class="button-main" onClick={() => print()}>
-            Print
+            {say.print}
           </button>
         </p>
       </div>
       {/* The paper is wider than a phone: it scrolls by itself, and by the keyboard too. */}
-      <section class="sheet-desk" tabindex={0} aria-label="The card as it prints">
+      <section class="sheet-desk" tabindex={0} aria-label={say.theCardAsItPrints}>
         {children(paper)}
       </section>
     </section>
@@ -70,21 +71,21 @@ interface PrintCardProps {
  */
 export function PrintCard(props: PrintCardProps) {
   const { title, head, number, paper, stops, standing, children } = props;
-  const { noRules = 'Rule set: none chosen' } = props;
+  const { noRules = say.ruleSetNoneChosen } = props;
   return (
     <article class="sheet card" data-paper={paper} aria-label={title}>
       <div class="sheet-fit">
         <header class="sheet-head">
           <h3 class="card-title">{title}</h3>
-          {head.demo ? <p class="sheet-demo">DEMO, invented: not a real batch</p> : null}
-          {number === null ? null : <p class="sheet-no">{head.batchNo ?? 'Batch no. ____________'}</p>}
+          {head.demo ? <p class="sheet-demo">{say.demoInventedNotARealBatch}</p> : null}
+          {number === null ? null : <p class="sheet-no">{head.batchNo ?? say.batchNo}</p>}
         </header>
         {head.outOfUse ? <p class="sheet-state">{head.outOfUse}</p> : null}
         {stops.length > 0 ? (
           <ul class="sheet-stops">
             {stops.map((stop) => (
               <li key={stop}>
-                <strong>STOP</strong> {stop}
+                <strong>{say.stop}</strong> {stop}
               </li>
             ))}
           </ul>
@@ -95,11 +96,12 @@ export function PrintCard(props: PrintCardProps) {
             <strong>{standing}</strong>
           </p>
           <p>
-            {head.ruleSets.length > 0 ? head.ruleSets.join(' · ') : noRules}
-            {head.version ? ` · ${head.version}` : ''}
-            {head.batchId ? ` · ${head.batchId}` : ''}
-            {head.printedAt ? ` · printed ${head.printedAt}` : ''} · E entered, D default, W worked out · keep
-            12 months past the product’s life
+            {say.eEnteredDDefaultWWorked(
+              head.ruleSets.length > 0 ? head.ruleSets.join(' · ') : noRules,
+              head.version ? ` · ${head.version}` : '',
+              head.batchId ? ` · ${head.batchId}` : '',
+              head.printedAt ? say.printed(head.printedAt) : '',
+            )}
           </p>
         </footer>
       </div>

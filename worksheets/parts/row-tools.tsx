@@ -1,4 +1,5 @@
 import { useEffect, useRef } from 'preact/hooks';
+import * as say from '#words/parts/row-tools.ts';
 import { $removed, moveRow, putBack, removeRow } from '../state/rows.ts';
 import { $batch } from '../state/store.ts';
 import { useAt, useShared } from '../state/use-shared.ts';
@@ -31,25 +32,19 @@ export function RowTools({ list, id, label, first, last }: RowToolsProps) {
   };
   return (
     <div class="row-tools">
-      <button
-        ref={up}
-        type="button"
-        disabled={first}
-        aria-label={`Move up: ${label}`}
-        onClick={() => move(-1)}
-      >
+      <button ref={up} type="button" disabled={first} aria-label={say.moveUp(label)} onClick={() => move(-1)}>
         <span aria-hidden="true">↑</span>
       </button>
       <button
         ref={down}
         type="button"
         disabled={last}
-        aria-label={`Move down: ${label}`}
+        aria-label={say.moveDown(label)}
         onClick={() => move(1)}
       >
         <span aria-hidden="true">↓</span>
       </button>
-      <button type="button" aria-label={`Remove: ${label}`} onClick={() => removeRow(list, id, label)}>
+      <button type="button" aria-label={say.remove(label)} onClick={() => removeRow(list, id, label)}>
         <span aria-hidden="true">✕</span>
       </button>
     </div>
@@ -84,10 +79,10 @@ export function RemovedRowLine({ list, place, as: Box = 'div' }: RemovedRowLineP
   return here ? (
     <Box class="removed-row">
       <span>
-        Taken out: <strong>{here.label}</strong>
+        {say.takenOut} <strong>{here.label}</strong>
       </span>
-      <button ref={button} type="button" aria-label={`Put it back: ${here.label}`} onClick={putBack}>
-        Put it back
+      <button ref={button} type="button" aria-label={say.putItBack(here.label)} onClick={putBack}>
+        {say.putItBack2}
       </button>
     </Box>
   ) : null;

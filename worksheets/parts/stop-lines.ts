@@ -1,4 +1,5 @@
 import type { Finding, Verdict } from '@larderwright/calc/findings';
+import * as say from '#words/parts/stop-lines.ts';
 import { wordsOf } from '../words/index.ts';
 
 /** Every failed limit and every stop in words, each once, as paper prints them. */
@@ -7,7 +8,7 @@ export function stopLines(verdicts: readonly Verdict[], findings: readonly Findi
   const stops = findings.filter(({ severity }) => severity === 'stop');
   return [
     ...new Set([
-      ...failed.map(({ reason, params }) => `FAIL, hold, do not serve: ${wordsOf(reason, params).title}`),
+      ...failed.map(({ reason, params }) => say.failHoldDoNotServe(wordsOf(reason, params).title)),
       ...stops.map(({ id, params }) => wordsOf(id, params).title),
     ]),
   ];

@@ -1,4 +1,5 @@
 import { useState } from 'preact/hooks';
+import * as say from '#words/parts/use-typing.ts';
 import { keptText } from '../state/typed.ts';
 
 type Typed = { currentTarget: HTMLInputElement | HTMLTextAreaElement };
@@ -19,5 +20,5 @@ export function useTyping(longest: number, keep: (text: string) => void) {
     setCut(tooLong);
     keep(kept);
   };
-  return { onInput, cutNote: cut ? `Only the first ${longest} characters were kept.` : undefined };
+  return { onInput, cutNote: cut ? say.onlyTheFirstCharactersWereKept(longest) : undefined };
 }

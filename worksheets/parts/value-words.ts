@@ -1,5 +1,6 @@
 import type { Batch } from '@larderwright/calc/batch';
 import { type Unit, unitLabel } from '@larderwright/calc/quantities';
+import * as say from '#words/parts/value-words.ts';
 import { getAt, hasPath } from '../state/paths.ts';
 import { wallOf } from './clock-text.ts';
 
@@ -25,11 +26,11 @@ export function rowWords(batch: Batch, path: string): string {
 
 /** A value of the record as a person reads it. */
 export function valueWords(value: unknown): string {
-  if (value === undefined) return 'taken away';
-  if (value === null || value === '') return 'blank';
+  if (value === undefined) return say.takenAway;
+  if (value === null || value === '') return say.blank;
   if (!isObject(value)) return String(value);
   if (typeof value.text === 'string' && 'unit' in value)
-    return value.text === '' ? 'blank' : `${value.text} ${unitLabel(value.unit as Unit)}`;
-  if (typeof value.name === 'string') return value.name || 'a row';
-  return Array.isArray(value) ? `${value.length} rows` : 'changed';
+    return value.text === '' ? say.blank : `${value.text} ${unitLabel(value.unit as Unit)}`;
+  if (typeof value.name === 'string') return value.name || say.aRow;
+  return Array.isArray(value) ? say.rows(value.length) : say.changed;
 }

@@ -1,9 +1,14 @@
 import type { Verdict, VerdictState } from '@larderwright/calc/findings';
 import { isCheckOverdue, sourceOf } from '@larderwright/calc/sources';
+import * as say from '#words/parts/verdict-line.ts';
 import { nowIso } from '../state/clock.ts';
 import { wordsOf } from '../words/index.ts';
 
-const STATE_WORD: Record<VerdictState, string> = { pass: 'PASS', fail: 'FAIL', 'cannot-tell': 'CANNOT TELL' };
+const STATE_WORD: Record<VerdictState, string> = {
+  pass: say.pass,
+  fail: say.fail,
+  'cannot-tell': say.cannotTell,
+};
 
 /** One limit judged: the word, the reason, the source, and the mark of a limit that is from memory. */
 export function VerdictLine({ verdict }: { verdict: Verdict }) {
@@ -18,13 +23,13 @@ export function VerdictLine({ verdict }: { verdict: Verdict }) {
       {source ? (
         <p class="verdict-basis">
           {source.title}, {source.edition}
-          {verdict.mark === 'memory' ? <strong> · limit from memory, check the current text</strong> : null}
+          {verdict.mark === 'memory' ? <strong> {say.limitMemoryCheckCurrentText}</strong> : null}
           {isCheckOverdue(source, nowIso()) ? (
-            <strong> · check overdue, last compared with the text on {source.reviewed}</strong>
+            <strong> {say.checkOverdueLastComparedText(source.reviewed)}</strong>
           ) : null}
         </p>
       ) : verdict.mark === 'common-practice' ? (
-        <p class="verdict-basis">Common practice, no source</p>
+        <p class="verdict-basis">{say.commonPracticeNoSource}</p>
       ) : null}
     </div>
   );

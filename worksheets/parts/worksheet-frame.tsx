@@ -1,5 +1,6 @@
 import type { ComponentChildren, ComponentType } from 'preact';
 import { useContext, useEffect, useLayoutEffect, useState } from 'preact/hooks';
+import * as say from '#words/parts/worksheet-frame.ts';
 import { Example } from '../example/mode.ts';
 import { startBatch } from '../state/start.ts';
 import { $batch, $life, $notice } from '../state/store.ts';
@@ -38,7 +39,7 @@ function Message() {
     import('./notice-box.tsx').then(
       ({ NoticeBox }) => setBox({ of: NoticeBox }),
       // Without a network the bare fact must do.
-      () => setBox({ of: () => <p role="alert">The batch may not be kept. Print it before you leave.</p> }),
+      () => setBox({ of: () => <p role="alert">{say.batchMayNotKeptPrintBefore}</p> }),
     );
   }, [notice, Box]);
   return notice && Box ? <Box.of /> : null;
@@ -46,35 +47,33 @@ function Message() {
 
 const fetchShow = () => import('../state/show.ts');
 
-const BLANK_BENCH = 'A new batch begins with the first thing you type. It is kept on this device only.';
-
 /** Which batch lies on the bench, and the ways out of a demo. */
 function OnTheBench({ demoBase }: { demoBase: string }) {
   const batch = useShared($batch);
   const life = useShared($life);
   const demo = life === 'open' && batch.demo;
-  const name = batch.product.name || 'Unnamed batch';
+  const name = batch.product.name || say.unnamedBatch;
   const reset = () =>
     fetchShow().then(({ openDemo }) => openDemo(batch.id.replace(/^demo-/, ''), demoBase, true));
   return (
     <>
       <div class="worksheet-bench">
-        <p class="worksheet-batch" aria-live="polite" data-blank={BLANK_BENCH}>
+        <p class="worksheet-batch" aria-live="polite" data-blank={say.blankBench}>
           {life === 'open' ? (
             <>
-              Batch on the bench: <strong>{name}</strong>
+              {say.batchOnTheBench} <strong>{name}</strong>
               {batch.product.batchNo ? ` · ${batch.product.batchNo}` : null}
               {demo ? (
                 <>
                   {' '}
-                  <span class="demo-mark">DEMO, invented</span>
+                  <span class="demo-mark">{say.demoInvented}</span>
                 </>
               ) : null}
             </>
           ) : life === 'waking' ? (
-            'Looking for the batch on this device …'
+            say.lookingForTheBatchOnThis
           ) : (
-            BLANK_BENCH
+            say.blankBench
           )}
         </p>
         <BenchTools />
@@ -82,10 +81,10 @@ function OnTheBench({ demoBase }: { demoBase: string }) {
       {demo ? (
         <p class="worksheet-demo">
           <button type="button" onClick={() => void reset()}>
-            Put the demo back as it was
+            {say.putTheDemoBackAsIt}
           </button>
           <button type="button" onClick={() => void fetchShow().then(({ keepAsOwn }) => keepAsOwn())}>
-            Copy it as a batch of my own
+            {say.copyItAsABatchOf}
           </button>
         </p>
       ) : null}

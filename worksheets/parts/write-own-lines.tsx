@@ -1,5 +1,6 @@
 import type { FormulaLine } from '@larderwright/calc/formula';
 import { useEffect, useRef, useState } from 'preact/hooks';
+import * as say from '#words/parts/write-own-lines.ts';
 import { hasOwnLines, type OwnLine, withOwnLines } from '../state/own-lines.ts';
 import { $batch, editAt } from '../state/store.ts';
 import { useAt } from '../state/use-shared.ts';
@@ -52,7 +53,7 @@ export function WriteOwnLines({ lines, prefix, label, hint, done }: WriteOwnLine
                 setBefore(null);
               }}
             >
-              Put the old lines back
+              {say.putTheOldLinesBack}
             </button>
           </>
         ) : null}

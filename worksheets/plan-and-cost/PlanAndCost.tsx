@@ -1,4 +1,5 @@
 import { newPlanSlice } from '@larderwright/calc/plan';
+import * as say from '#words/plan-and-cost/PlanAndCost.ts';
 import { BlankForm } from '../parts/blank-form.tsx';
 import { later } from '../parts/later.tsx';
 import type { SiteLinks } from '../parts/links.ts';
@@ -28,40 +29,40 @@ export default function PlanAndCost({ links, standing }: { links: SiteLinks; sta
   return (
     <WorksheetFrame links={links}>
       <section aria-labelledby="how-much">
-        <h2 id="how-much">How much to make</h2>
+        <h2 id="how-much">{say.howMuchToMake}</h2>
         <MassFields />
-        <MassAnswers meanwhile={<NotYet what="Weights: not yet computed" />} />
+        <MassAnswers meanwhile={<NotYet what={say.weightsNotYetComputed} />} />
       </section>
       <section aria-labelledby="to-buy">
-        <h2 id="to-buy">What to buy</h2>
+        <h2 id="to-buy">{say.whatToBuy}</h2>
         <Shopping
           meanwhile={
             <BlankForm
-              caption="Shopping list"
-              columns={['Line', 'Into the bowl, g', 'Yield, %', 'To buy', 'Price', 'Cost']}
+              caption={say.shoppingList}
+              columns={[say.line, say.intoTheBowlG, say.yieldWord, say.toBuy, say.price, say.cost]}
               rows={14}
             />
           }
         />
       </section>
       <section aria-labelledby="costs">
-        <h2 id="costs">What it costs</h2>
+        <h2 id="costs">{say.whatItCosts}</h2>
         <CostFields />
-        <CostAnswers meanwhile={<NotYet what="Costs: not yet computed" />} />
+        <CostAnswers meanwhile={<NotYet what={say.costsNotYetComputed} />} />
       </section>
       <section aria-labelledby="price">
-        <h2 id="price">What to ask for it</h2>
+        <h2 id="price">{say.whatToAskForIt}</h2>
         <PriceFields />
-        <PriceAnswers meanwhile={<NotYet what="Price: not yet computed" />} />
+        <PriceAnswers meanwhile={<NotYet what={say.priceNotYetComputed} />} />
       </section>
       <section aria-labelledby="when">
-        <h2 id="when">When to begin</h2>
+        <h2 id="when">{say.whenToBegin}</h2>
         <ServingField />
         <Steps
           meanwhile={
             <BlankForm
-              caption="Steps back from the table"
-              columns={['Step', 'At least', 'At most', 'Begin by', 'Done']}
+              caption={say.stepsBackFromTheTable}
+              columns={[say.step, say.atLeast, say.atMost, say.beginBy, say.done]}
               rows={11}
             />
           }
@@ -69,11 +70,11 @@ export default function PlanAndCost({ links, standing }: { links: SiteLinks; sta
         <AddStep />
       </section>
       <section aria-labelledby="fits">
-        <h2 id="fits">Whether it fits</h2>
+        <h2 id="fits">{say.whetherItFits}</h2>
         <LoadFields />
-        <LoadAnswers meanwhile={<NotYet what="Chiller and bath: not yet computed" />} />
+        <LoadAnswers meanwhile={<NotYet what={say.chillerAndBathNotYetComputed} />} />
       </section>
-      <CardDesk about="Shopping list, costs and timeline on one card, with boxes to tick.">
+      <CardDesk about={say.shoppingListCostsTimelineOne}>
         {(paper) => <PlanCard computed={ready} paper={paper} standing={standing} />}
       </CardDesk>
     </WorksheetFrame>

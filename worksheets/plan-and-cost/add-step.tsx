@@ -1,5 +1,6 @@
 import { newPlanStep, type PlanStepKind, TERRINE_STEPS } from '@larderwright/calc/plan';
 import { useId, useState } from 'preact/hooks';
+import * as say from '#words/plan-and-cost/add-step.ts';
 import { ChoiceField } from '../parts/choice-field.tsx';
 import { FieldFrame } from '../parts/field-frame.tsx';
 import { at } from '../parts/finding-list.tsx';
@@ -21,8 +22,8 @@ export function ServingField() {
     <div class="fields">
       <FieldFrame
         id={id}
-        label="Served on"
-        hint="Day and time. The steps are counted back from here."
+        label={say.servedOn}
+        hint={say.dayTimeStepsCountedBackHere}
         findings={computed.state === 'ready' ? at(computed.value.findings, 'plan.servingAt') : []}
       >
         <input
@@ -54,7 +55,7 @@ export function AddStep() {
   return (
     <div class="add-row">
       <ChoiceField
-        label="Step to add"
+        label={say.stepToAdd}
         value={kind}
         choices={KINDS}
         onChoose={(value) => setKind(value as PlanStepKind)}
@@ -64,11 +65,11 @@ export function AddStep() {
         disabled={waking}
         onClick={() => addRow('plan.steps', newPlanStep(newId(), kind))}
       >
-        Add the step
+        {say.addTheStep}
       </button>
       {steps.length === 0 ? (
         <button type="button" class="press-first" disabled={waking} onClick={addUsual}>
-          Put in the steps of a cooked terrine
+          {say.putInTheStepsOfA}
         </button>
       ) : null}
     </div>

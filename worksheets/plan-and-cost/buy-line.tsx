@@ -1,5 +1,6 @@
 import type { Finding } from '@larderwright/calc/findings';
 import type { PlanLine, PriceBasis, Purchase } from '@larderwright/calc/plan';
+import * as say from '#words/plan-and-cost/buy-line.ts';
 import { ChoiceField } from '../parts/choice-field.tsx';
 import { at } from '../parts/finding-list.tsx';
 import { NumberBox } from '../parts/number-box.tsx';
@@ -10,10 +11,10 @@ import { moneyText } from '../words/money.ts';
 import { planLineOf, withPlanLine } from './plan-edits.ts';
 
 const BASES: readonly { value: PriceBasis; label: string }[] = [
-  { value: 'kg', label: 'the kg' },
-  { value: 'lb', label: 'the lb' },
-  { value: 'each', label: 'the piece' },
-  { value: 'sundries', label: 'small things' },
+  { value: 'kg', label: say.theKg },
+  { value: 'lb', label: say.theLb },
+  { value: 'each', label: say.thePiece },
+  { value: 'sundries', label: say.smallThings },
 ];
 
 interface BuyLineProps {
@@ -40,11 +41,11 @@ export function BuyLine({ lineId, name, currency, purchase, cost, findings }: Bu
     <li class="ledger-row ledger-buy" aria-label={name}>
       <p class="ledger-name">
         <strong>{name}</strong>
-        {purchase?.massG == null ? null : <small>{gramsText(purchase.massG)} into the bowl</small>}
+        {purchase?.massG == null ? null : <small>{say.intoTheBowl(gramsText(purchase.massG))}</small>}
       </p>
       {priced ? (
         <NumberBox
-          label="Price"
+          label={say.price}
           kind="money"
           entry={line.price}
           onEntry={(price) => change({ price })}
@@ -53,17 +54,17 @@ export function BuyLine({ lineId, name, currency, purchase, cost, findings }: Bu
           compact
         />
       ) : (
-        <p class="ledger-none">with the small things</p>
+        <p class="ledger-none">{say.withTheSmallThings}</p>
       )}
       <ChoiceField
-        label="Bought by"
+        label={say.boughtBy}
         value={line.priceBasis}
         choices={BASES}
         onChoose={(basis) => change({ priceBasis: basis as PriceBasis })}
         compact
       />
       <NumberBox
-        label="Yield after trim"
+        label={say.yieldAfterTrim}
         kind="fraction"
         entry={line.trimYield}
         onEntry={(trimYield) => change({ trimYield })}
@@ -72,22 +73,22 @@ export function BuyLine({ lineId, name, currency, purchase, cost, findings }: Bu
       />
       <dl class="ledger-figures">
         <div>
-          <dt>To buy</dt>
+          <dt>{say.toBuy}</dt>
           <dd>{buyText(purchase)}</dd>
         </div>
         <div>
-          <dt>Cost</dt>
+          <dt>{say.cost}</dt>
           <dd>{cost === null || !priced ? '–' : moneyText(cost, currency)}</dd>
         </div>
       </dl>
       {line.priceBasis === 'each' ? (
         <div class="ledger-more">
           <NumberBox
-            label={`Weight of one, ${name}`}
+            label={say.weightOfOne(name)}
             kind="mass"
             entry={line.eachMass}
             onEntry={(eachMass) => change({ eachMass })}
-            hint="As bought: an egg in its shell weighs more than the egg."
+            hint={say.boughtEggShellWeighsMoreEgg}
             findings={at(findings, `${path}.eachMass`)}
           />
         </div>

@@ -1,6 +1,7 @@
 import type { Batch } from '@larderwright/calc/batch';
 import type { PlanLine, PlanSlice, Purchase } from '@larderwright/calc/plan';
 import { type Entry, fixedText, readEntry } from '@larderwright/calc/quantities';
+import * as say from '#words/plan-and-cost/card-model.ts';
 import { filled, worked } from '../batch-sheet/build/filled.ts';
 import type { Filled } from '../batch-sheet/sheet-model.ts';
 import { moneyText } from '../words/money.ts';
@@ -83,9 +84,9 @@ export interface PlanCardModel {
 }
 
 const WANTS = {
-  portions: 'From portions to serve',
-  finished: 'From the finished weight',
-  moulds: 'From the moulds to fill',
+  portions: say.fromPortionsToServe,
+  finished: say.fromTheFinishedWeight,
+  moulds: say.fromTheMouldsToFill,
 } as const;
 
 function made(text: string | null): Filled | null {
@@ -94,17 +95,17 @@ function made(text: string | null): Filled | null {
 
 /** A price as typed with what it is for. */
 function priceText({ price, priceBasis, eachMass }: PlanLine, currency: string): Filled | null {
-  if (priceBasis === 'sundries') return { text: 'small things', flag: 'E' };
+  if (priceBasis === 'sundries') return { text: say.smallThings, flag: 'E' };
   const said = filled('money', price, 'money');
   if (said === null) return null;
   const each = filled('mass', eachMass, 'g');
-  const per = priceBasis === 'each' ? `piece${each ? ` of ${each.text}` : ''}` : priceBasis;
+  const per = priceBasis === 'each' ? `piece${each ? say.ofWord(each.text) : ''}` : priceBasis;
   return { ...said, text: `${said.text}${currency ? ` ${currency}` : ''} / ${per}` };
 }
 
 function buyText({ purchaseG, pieces }: Purchase): Filled | null {
   const mass = worked(purchaseG, true);
-  return mass && pieces ? { ...mass, text: `${pieces.whole} pieces, ${mass.text}` } : mass;
+  return mass && pieces ? { ...mass, text: say.pieces(pieces.whole, mass.text) } : mass;
 }
 
 /** A duration in the unit it was typed in. */
@@ -165,7 +166,7 @@ export function planCard(batch: Batch, of: PlanOfBatch, printed: PrintedCosts): 
       const cost = printed.lines.get(purchase.lineId) ?? null;
       return {
         id: purchase.lineId,
-        name: purchase.name || 'Unnamed line',
+        name: purchase.name || say.unnamedLine,
         bowl: worked(purchase.massG),
         trimYield: filled('fraction', line.trimYield, '%'),
         buy: buyText(purchase),

@@ -1,4 +1,5 @@
 import type { PricingMethod } from '@larderwright/calc/plan';
+import * as say from '#words/plan-and-cost/cost-answers.ts';
 import { Answer } from '../parts/answer.tsx';
 import { Computed } from '../parts/computed.tsx';
 import { percentText } from '../parts/number-text.ts';
@@ -22,41 +23,37 @@ export function CostAnswers() {
             <PlanNeeded of={computed} figures={['plan.food-cost', 'plan.full-cost']} />
             <div class="answers">
               <Answer
-                label="Food, the batch"
+                label={say.foodTheBatch}
                 value={money(food)}
-                missing="Cannot tell: a price, a yield or the mix is missing"
-                worked={
-                  <p>
-                    {planWorkings.foodCost} {planWorkings.rounding} Derived.
-                  </p>
-                }
+                missing={say.cannotTellPriceYieldMixMissing}
+                worked={<p>{say.derived(planWorkings.foodCost, planWorkings.rounding)}</p>}
               />
               <Answer
-                label="Labour"
+                label={say.labour}
                 value={money(costs.labour)}
-                missing="Not known"
-                worked={<p>Hands-on hours times the rate. Derived.</p>}
+                missing={say.notKnown}
+                worked={<p>{say.handsHoursTimesRateDerived}</p>}
               />
               <Answer
-                label="Food, labour and overhead"
+                label={say.foodLabourAndOverhead}
                 value={money(full)}
-                missing="Cannot tell: food, labour or overhead is missing"
-                worked={<p>{planWorkings.fullCost} Derived.</p>}
+                missing={say.cannotTellFoodLabourOverhead}
+                worked={<p>{say.derived2(planWorkings.fullCost)}</p>}
               />
               <Answer
-                label="Food, a finished kilogram"
+                label={say.foodAFinishedKilogram}
                 value={money(costs.foodPerKgFinished)}
-                worked={<p>Food divided by the finished kilograms. Derived.</p>}
+                worked={<p>{say.foodDividedFinishedKilograms}</p>}
               />
               <Answer
-                label="Food, a portion"
+                label={say.foodAPortion}
                 value={money(costs.foodPerPortion)}
-                worked={<p>Food divided by the whole portions: ends and crumbs were paid for. Derived.</p>}
+                worked={<p>{say.foodDividedWholePortionsEnds}</p>}
               />
               <Answer
-                label="All costs, a portion"
+                label={say.allCostsAPortion}
                 value={money(costs.fullPerPortion)}
-                worked={<p>Food, labour and overhead divided by the whole portions. Derived.</p>}
+                worked={<p>{say.foodLabourOverheadDividedWhole}</p>}
               />
             </div>
           </>
@@ -87,24 +84,28 @@ export function PriceAnswers() {
             <PlanNeeded of={computed} figures={['plan.price']} />
             <div class="answers">
               <Answer
-                label="A portion, before tax"
+                label={say.aPortionBeforeTax}
                 value={money(exTax)}
-                missing="Cannot tell: the cost of a portion or the share is missing"
+                missing={say.cannotTellCostPortionShare}
                 worked={
                   <p>
-                    {PRICE_WORKINGS[pricing.method]} Common practice, no source; derived.
-                    {base === null || pricing.shareFraction === null
-                      ? null
-                      : ` Here ${moneyText(base, pricing.currency)} and ${percentText(pricing.shareFraction, 1)}.`}{' '}
-                    Not cost plus that share of the cost, which leaves less.
+                    {say.commonPracticeNoSourceDerived(
+                      PRICE_WORKINGS[pricing.method],
+                      base === null || pricing.shareFraction === null
+                        ? null
+                        : say.hereAnd(
+                            moneyText(base, pricing.currency),
+                            percentText(pricing.shareFraction, 1),
+                          ),
+                    )}
                   </p>
                 }
               />
               <Answer
-                label="A portion, with tax"
+                label={say.aPortionWithTax}
                 value={money(incTax)}
-                missing="Cannot tell: the price or the tax is missing"
-                worked={<p>{planWorkings.tax} Which tax a sale bears is for your own authority to say.</p>}
+                missing={say.cannotTellPriceTaxMissing}
+                worked={<p>{say.taxSaleBearsOwnAuthoritySay(planWorkings.tax)}</p>}
               />
             </div>
           </>

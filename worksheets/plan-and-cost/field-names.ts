@@ -1,29 +1,30 @@
 import type { PlanSlice, PlanStepKind } from '@larderwright/calc/plan';
+import * as say from '#words/plan-and-cost/field-names.ts';
 import { PLAN_STEP_NAMES } from '../words/plan-names.ts';
 
 const NAMES: Readonly<Record<string, string>> = {
   'product.portions': 'portions',
-  'plan.portionMass': 'the weight of a portion',
-  'plan.finished': 'the finished weight',
-  'mould.moulds': 'the moulds, fully measured',
-  'plan.testPoach': 'the test poach',
-  'plan.residue': 'what stays on bowl and filler',
-  'plan.cookLoss': 'the loss in cooking and chilling',
-  'plan.endLoss': 'the loss on ends and crumbs',
-  'formula.lines': 'the formula, every weight in it',
-  'plan.sundries': 'the small things together',
-  'plan.labour': 'the hands-on time',
-  'plan.labourRate': 'labour an hour',
-  'plan.overhead': 'energy, packaging and the rest',
-  'plan.grossProfit': 'the gross profit',
-  'plan.foodCost': 'the food cost',
-  'plan.margin': 'the margin',
+  'plan.portionMass': say.theWeightOfAPortion,
+  'plan.finished': say.theFinishedWeight,
+  'mould.moulds': say.theMouldsFullyMeasured,
+  'plan.testPoach': say.theTestPoach,
+  'plan.residue': say.whatStaysOnBowlAndFiller,
+  'plan.cookLoss': say.theLossInCookingAndChilling,
+  'plan.endLoss': say.theLossOnEndsAndCrumbs,
+  'formula.lines': say.theFormulaEveryWeightInIt,
+  'plan.sundries': say.theSmallThingsTogether,
+  'plan.labour': say.theHandsOnTime,
+  'plan.labourRate': say.labourAnHour,
+  'plan.overhead': say.energyPackagingAndTheRest,
+  'plan.grossProfit': say.theGrossProfit,
+  'plan.foodCost': say.theFoodCost,
+  'plan.margin': say.theMargin,
 };
 
 const LINE_FIELDS: Readonly<Record<string, string>> = {
-  price: 'the price of',
-  eachMass: 'the weight of one of',
-  trimYield: 'the yield of',
+  price: say.thePriceOf,
+  eachMass: say.theWeightOfOneOf,
+  trimYield: say.theYieldOf,
 };
 
 /** What a step is called: the kitchen's words, or the usual ones. */
@@ -43,10 +44,10 @@ export function planFieldName(
 ): string {
   const [, list, id = '', name = ''] = field.split('.');
   if (list === 'lines' && name !== '')
-    return `${LINE_FIELDS[name] ?? name} ${lineNames.get(id) || 'an unnamed line'}`;
+    return `${LINE_FIELDS[name] ?? name} ${lineNames.get(id) || say.anUnnamedLine}`;
   if (list === 'steps') {
     const step = plan.steps.find((each) => each.id === id);
-    return `how long "${step ? stepName(step) : id}" takes`;
+    return say.howLongTakes(step ? stepName(step) : id);
   }
   return NAMES[field] ?? field;
 }

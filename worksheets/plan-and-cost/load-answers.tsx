@@ -1,4 +1,5 @@
 import { useContext } from 'preact/hooks';
+import * as say from '#words/plan-and-cost/load-answers.ts';
 import { Answer } from '../parts/answer.tsx';
 import { Computed } from '../parts/computed.tsx';
 import { Links } from '../parts/links.ts';
@@ -15,23 +16,18 @@ export function LoadAnswers() {
         <>
           <div class="answers">
             <Answer
-              label="Into the chiller, warm"
+              label={say.intoTheChillerWarm}
               value={chiller === null ? null : gramsText(chiller.load)}
-              missing="Cannot tell: the fill is not known"
-              worked={
-                <p>
-                  The whole raw fill, as if nothing had cooked out: the safe side. Divided by what the chiller
-                  may take, rounded up, it gives the runs. Derived.
-                </p>
-              }
+              missing={say.cannotTellTheFillIsNot}
+              worked={<p>{say.wholeRawFillIfNothingHad}</p>}
             >
               {chiller?.runs == null ? null : <p>{runsText(chiller.runs)}</p>}
             </Answer>
             <Answer
-              label="Moulds in the bath"
+              label={say.mouldsInTheBath}
               value={bath === null ? null : `${bath.load}`}
-              missing="Cannot tell: moulds or fill are not known"
-              worked={<p>Moulds to fill, divided by what the bath takes, rounded up. Derived.</p>}
+              missing={say.cannotTellMouldsFillNotKnown}
+              worked={<p>{say.mouldsFillDividedWhatBathTakes}</p>}
             >
               {bath?.runs == null ? null : <p>{runsText(bath.runs)}</p>}
             </Answer>
@@ -40,20 +36,18 @@ export function LoadAnswers() {
               return (
                 <Answer
                   key={mouldId}
-                  label={
-                    moulds.length === 1 ? 'Moulds needed' : `Moulds needed, were all of kind ${place + 1}`
-                  }
+                  label={moulds.length === 1 ? say.mouldsNeeded : say.mouldsNeededWereAllOfKind(place + 1)}
                   value={
                     needed === null
                       ? null
-                      : `${needed.count}, the last ${percentText(needed.lastFraction, 0)} full`
+                      : say.theLastFull(needed.count, percentText(needed.lastFraction, 0))
                   }
-                  missing="Cannot tell: the mould or the fill is not known"
+                  missing={say.cannotTellMouldFillNotKnown}
                   worked={
                     <p>
-                      Fill divided by what one mould takes, rounded up. Derived.
+                      {say.fillDividedWhatOneMouldTakes}
                       {flow && fill?.fillG != null
-                        ? ` Here ${gramsText(flow.fillG)} ÷ ${gramsText(fill.fillG)}.`
+                        ? say.here(gramsText(flow.fillG), gramsText(fill.fillG))
                         : null}
                     </p>
                   }
@@ -63,8 +57,9 @@ export function LoadAnswers() {
           </div>
           {fills.length === 0 ? (
             <p class="say">
-              No mould yet. <a href={links.worksheets['mould-and-fill']}>Measure the moulds</a> to see how
-              many it takes.
+              {say.noMouldYetToSeeHow(
+                <a href={links.worksheets['mould-and-fill']}>{say.measureTheMoulds}</a>,
+              )}
             </p>
           ) : null}
         </>
@@ -74,5 +69,5 @@ export function LoadAnswers() {
 }
 
 function runsText(runs: number): string {
-  return runs === 1 ? 'In one run.' : `In ${runs} runs.`;
+  return runs === 1 ? say.inOneRun : say.inRuns(runs);
 }

@@ -1,5 +1,6 @@
 import type { MassFlow } from '@larderwright/calc/plan';
 import { fixedText } from '@larderwright/calc/quantities';
+import * as say from '#words/plan-and-cost/mass-answers.ts';
 import { Answer } from '../parts/answer.tsx';
 import { Computed } from '../parts/computed.tsx';
 import { FigureTable } from '../parts/figure-table.tsx';
@@ -11,14 +12,14 @@ import { $plan } from './computed.ts';
 import { PlanNeeded } from './plan-needed.tsx';
 
 const STEPS: readonly (readonly [label: string, of: (flow: MassFlow) => number])[] = [
-  ['Mix in the bowl', (flow) => flow.mixG],
-  ['Test poach', (flow) => -flow.testG],
-  ['Left on bowl and filler', (flow) => -flow.residueG],
-  ['Filled', (flow) => flow.fillG],
-  ['Lost in cooking and chilling', (flow) => -flow.cookLossG],
-  ['Finished', (flow) => flow.finishedG],
-  ['Ends and crumbs', (flow) => -flow.endLossG],
-  ['To serve', (flow) => flow.servableG],
+  [say.mixInTheBowl, (flow) => flow.mixG],
+  [say.testPoach, (flow) => -flow.testG],
+  [say.leftOnBowlAndFiller, (flow) => -flow.residueG],
+  [say.filled, (flow) => flow.fillG],
+  [say.lostInCookingAndChilling, (flow) => -flow.cookLossG],
+  [say.finished, (flow) => flow.finishedG],
+  [say.endsAndCrumbs, (flow) => -flow.endLossG],
+  [say.toServe, (flow) => flow.servableG],
 ];
 
 const signed = (massG: number) => (massG < 0 ? `− ${gramsText(-massG)}` : gramsText(massG));
@@ -36,24 +37,24 @@ export function MassAnswers() {
             <PlanNeeded of={computed} figures={['plan.masses']} />
             <div class="answers">
               <Answer
-                label="Finished weight"
+                label={say.finishedWeight}
                 value={mass(flow?.finishedG)}
-                worked={<p>{planWorkings.finished} Derived: mass balance.</p>}
+                worked={<p>{say.derivedMassBalance(planWorkings.finished)}</p>}
               />
               <Answer
-                label="Raw fill"
+                label={say.rawFill}
                 value={mass(flow?.fillG)}
-                worked={<p>{planWorkings.fill} Derived: mass balance.</p>}
+                worked={<p>{say.derivedMassBalance2(planWorkings.fill)}</p>}
               />
               <Answer
-                label="Mix to make"
+                label={say.mixToMake}
                 value={mass(flow?.mixG)}
                 worked={
                   <>
-                    <p>{planWorkings.mix} Derived: mass balance.</p>
+                    <p>{say.derivedMassBalance3(planWorkings.mix)}</p>
                     {flow ? (
                       <FigureTable
-                        columns={['From the bowl to the plate', 'Weight']}
+                        columns={[say.fromTheBowlToThePlate, say.weight]}
                         rows={STEPS.map(([label, of]) => ({
                           key: label,
                           head: label,
@@ -65,26 +66,24 @@ export function MassAnswers() {
                 }
               />
               <Answer
-                label="Times the formula"
+                label={say.timesTheFormula}
                 value={factor === null ? null : `× ${fixedText(factor, 3)}`}
-                missing="Cannot tell: the formula or the mix is not complete"
+                missing={say.cannotTellFormulaMixNot}
                 worked={
                   <p>
                     {planWorkings.factor}
-                    {flow && formulaG !== null
-                      ? ` Here ${gramsText(flow.mixG)} ÷ ${gramsText(formulaG)}.`
-                      : null}
+                    {flow && formulaG !== null ? say.here(gramsText(flow.mixG), gramsText(formulaG)) : null}
                   </p>
                 }
               />
               <Answer
-                label="Whole portions"
+                label={say.wholePortions}
                 value={
                   portions === null || leftoverG === null
                     ? null
-                    : `${portions}${leftoverG >= 0.5 ? ` and ${gramsText(leftoverG)} over` : ''}`
+                    : `${portions}${leftoverG >= 0.5 ? say.andOver(gramsText(leftoverG)) : ''}`
                 }
-                worked={<p>To serve, divided by the portion, rounded down. Derived.</p>}
+                worked={<p>{say.serveDividedPortionRoundedDown}</p>}
               />
             </div>
             <FindingList findings={[...at(findings, 'plan.want'), ...at(findings, 'mould.moulds')]} />

@@ -1,5 +1,6 @@
 import { TERRINE_STEPS } from '@larderwright/calc/plan';
 import { useState } from 'preact/hooks';
+import * as say from '#words/plan-and-cost/plan-card.ts';
 import type { Paper } from '../batch-sheet/sheet-page.tsx';
 import { Block, Cell, RowHead, WriteIn } from '../batch-sheet/write-in.tsx';
 import { BLANK_HEAD } from '../parts/card-head.ts';
@@ -33,15 +34,15 @@ export function PlanCard({ computed, paper, standing }: PlanCardProps) {
     <>
       <label class="no-print card-choice">
         <input type="checkbox" checked={costs} onChange={() => showCosts(!costs)} />
-        Costs and prices on the card. Leave them off for the bench.
+        {say.costsPricesCardLeaveOffBench}
       </label>
       <PrintCard
-        title="Plan and cost"
+        title={say.planAndCost}
         head={computed?.head ?? BLANK_HEAD}
         paper={paper}
         stops={[]}
         standing={standing}
-        noRules="Rule set: none, nothing here is judged by one"
+        noRules={say.ruleSetNoneNothingHereJudged}
       >
         <Masses
           model={model}
@@ -69,28 +70,28 @@ function Masses(props: { model: PlanCardModel | null; product: string | null; ki
   const inputs = model?.inputs;
   const results = model?.results;
   return (
-    <Block no={1} title="Masses">
+    <Block no={1} title={say.masses}>
       <div class="write-row">
-        <WriteIn label="Product" value={product} wide />
-        <WriteIn label="Kitchen" value={kitchen} />
-        <WriteIn label="Worked" value={model?.want ?? null} wide />
+        <WriteIn label={say.product} value={product} wide />
+        <WriteIn label={say.kitchen} value={kitchen} />
+        <WriteIn label={say.worked} value={model?.want ?? null} wide />
       </div>
       <div class="write-row">
-        <WriteIn label="Portions wanted" value={inputs?.portions} />
-        <WriteIn label="Portion" value={inputs?.portion} unit="g" />
-        <WriteIn label="Finished wanted" value={inputs?.finished} unit="kg" />
-        <WriteIn label="Cook loss" value={inputs?.cookLoss} unit="% of fill" />
-        <WriteIn label="Ends" value={inputs?.endLoss} unit="% of finished" />
-        <WriteIn label="Residue" value={inputs?.residue} unit="% of mix" />
-        <WriteIn label="Test poach" value={inputs?.testPoach} unit="g" />
+        <WriteIn label={say.portionsWanted} value={inputs?.portions} />
+        <WriteIn label={say.portion} value={inputs?.portion} unit="g" />
+        <WriteIn label={say.finishedWanted} value={inputs?.finished} unit="kg" />
+        <WriteIn label={say.cookLoss} value={inputs?.cookLoss} unit="% of fill" />
+        <WriteIn label={say.ends} value={inputs?.endLoss} unit="% of finished" />
+        <WriteIn label={say.residue} value={inputs?.residue} unit="% of mix" />
+        <WriteIn label={say.testPoach} value={inputs?.testPoach} unit="g" />
       </div>
       <div class="write-row">
-        <WriteIn label="Finished" value={results?.finished} unit="g" />
-        <WriteIn label="Fill" value={results?.fill} unit="g" />
-        <WriteIn label="Mix to make" value={results?.mix} unit="g" />
-        <WriteIn label="Times formula" value={results?.factor} />
-        <WriteIn label="Whole portions" value={results?.portions} />
-        <WriteIn label="Moulds" value={results?.moulds} />
+        <WriteIn label={say.finished} value={results?.finished} unit="g" />
+        <WriteIn label={say.fill} value={results?.fill} unit="g" />
+        <WriteIn label={say.mixToMake} value={results?.mix} unit="g" />
+        <WriteIn label={say.timesFormula} value={results?.factor} />
+        <WriteIn label={say.wholePortions} value={results?.portions} />
+        <WriteIn label={say.moulds} value={results?.moulds} />
       </div>
     </Block>
   );
@@ -103,7 +104,7 @@ function ShoppingTable(props: {
 }) {
   const { rows, costs, total } = props;
   return (
-    <Block no={2} title="To buy" stacked>
+    <Block no={2} title={say.toBuy} stacked>
       <table class="sheet-table">
         <colgroup>
           <col class="col-tick" />
@@ -117,13 +118,13 @@ function ShoppingTable(props: {
         </colgroup>
         <thead>
           <tr>
-            <th scope="col">Got</th>
-            <th scope="col">Line</th>
-            <th scope="col">Bowl g</th>
-            <th scope="col">Yield</th>
-            <th scope="col">To buy</th>
-            {costs ? <th scope="col">Price</th> : null}
-            {costs ? <th scope="col">Cost</th> : <th scope="col">Bought g</th>}
+            <th scope="col">{say.got}</th>
+            <th scope="col">{say.line}</th>
+            <th scope="col">{say.bowlG}</th>
+            <th scope="col">{say.yieldWord}</th>
+            <th scope="col">{say.toBuy}</th>
+            {costs ? <th scope="col">{say.price}</th> : null}
+            {costs ? <th scope="col">{say.cost}</th> : <th scope="col">{say.boughtG}</th>}
           </tr>
         </thead>
         <tbody>
@@ -153,7 +154,7 @@ function ShoppingTable(props: {
           <tfoot>
             <tr>
               <th scope="row" colSpan={6}>
-                Food, small things included: the sum of this column and of them
+                {say.foodSmallThingsIncludedSum}
               </th>
               <td class="figure">
                 <Cell value={total} />
@@ -170,21 +171,21 @@ function CostBlock({ model }: { model: PlanCardModel | null }) {
   const inputs = model?.inputs;
   const results = model?.results;
   return (
-    <Block no={3} title="Cost, price">
+    <Block no={3} title={say.costPrice}>
       <div class="write-row">
-        <WriteIn label="Small things" value={inputs?.sundries} />
-        <WriteIn label="Hands-on time" value={inputs?.labour} unit="min" />
-        <WriteIn label="Labour, an hour" value={inputs?.labourRate} />
-        <WriteIn label="Overhead" value={inputs?.overhead} />
-        <WriteIn label="All costs, batch" value={results?.full} />
+        <WriteIn label={say.smallThings} value={inputs?.sundries} />
+        <WriteIn label={say.handsOnTime} value={inputs?.labour} unit="min" />
+        <WriteIn label={say.labourAnHour} value={inputs?.labourRate} />
+        <WriteIn label={say.overhead} value={inputs?.overhead} />
+        <WriteIn label={say.allCostsBatch} value={results?.full} />
       </div>
       <div class="write-row">
-        <WriteIn label="Food, a portion" value={results?.foodPerPortion} />
-        <WriteIn label="All costs, a portion" value={results?.fullPerPortion} />
-        <WriteIn label={model?.shareName ?? 'Gross profit, of price'} value={inputs?.share} unit="%" />
-        <WriteIn label="Tax" value={inputs?.tax} unit="%" />
-        <WriteIn label="Portion before tax" value={results?.exTax} />
-        <WriteIn label="Portion with tax" value={results?.incTax} />
+        <WriteIn label={say.foodAPortion} value={results?.foodPerPortion} />
+        <WriteIn label={say.allCostsAPortion} value={results?.fullPerPortion} />
+        <WriteIn label={model?.shareName ?? say.grossProfitOfPrice} value={inputs?.share} unit="%" />
+        <WriteIn label={say.tax} value={inputs?.tax} unit="%" />
+        <WriteIn label={say.portionBeforeTax} value={results?.exTax} />
+        <WriteIn label={say.portionWithTax} value={results?.incTax} />
       </div>
     </Block>
   );
@@ -192,7 +193,7 @@ function CostBlock({ model }: { model: PlanCardModel | null }) {
 
 function Timeline({ steps, servingAt }: { steps: readonly StepRow[]; servingAt: string | null }) {
   return (
-    <Block no={4} title={`When${servingAt === null ? '' : `: served ${servingAt}`}`} stacked>
+    <Block no={4} title={`When${servingAt === null ? '' : say.served(servingAt)}`} stacked>
       <table class="sheet-table">
         <colgroup>
           <col class="col-tick" />
@@ -205,13 +206,13 @@ function Timeline({ steps, servingAt }: { steps: readonly StepRow[]; servingAt: 
         </colgroup>
         <thead>
           <tr>
-            <th scope="col">Done</th>
-            <th scope="col">Step</th>
-            <th scope="col">At least</th>
-            <th scope="col">At most</th>
-            <th scope="col">Not before</th>
-            <th scope="col">Begin by</th>
-            <th scope="col">Begun, initials</th>
+            <th scope="col">{say.done}</th>
+            <th scope="col">{say.step}</th>
+            <th scope="col">{say.atLeast}</th>
+            <th scope="col">{say.atMost}</th>
+            <th scope="col">{say.notBefore}</th>
+            <th scope="col">{say.beginBy}</th>
+            <th scope="col">{say.begunInitials}</th>
           </tr>
         </thead>
         <tbody>
@@ -238,13 +239,13 @@ function Timeline({ steps, servingAt }: { steps: readonly StepRow[]; servingAt: 
 
 function Loads({ model }: { model: PlanCardModel | null }) {
   return (
-    <Block no={5} title="Loads">
+    <Block no={5} title={say.loads}>
       <div class="write-row">
-        <WriteIn label="Chiller takes" value={model?.inputs.chiller} unit="kg" />
-        <WriteIn label="Chiller runs" value={model?.results.chillerRuns} />
-        <WriteIn label="Bath takes, moulds" value={model?.inputs.bath} />
-        <WriteIn label="Bath runs" value={model?.results.bathRuns} />
-        <WriteIn label="Planned by" />
+        <WriteIn label={say.chillerTakes} value={model?.inputs.chiller} unit="kg" />
+        <WriteIn label={say.chillerRuns} value={model?.results.chillerRuns} />
+        <WriteIn label={say.bathTakesMoulds} value={model?.inputs.bath} />
+        <WriteIn label={say.bathRuns} value={model?.results.bathRuns} />
+        <WriteIn label={say.plannedBy} />
       </div>
     </Block>
   );

@@ -1,5 +1,6 @@
 import type { PlanWant, PricingMethod } from '@larderwright/calc/plan';
 import type { QuantityKind, Unit } from '@larderwright/calc/quantities';
+import * as say from '#words/plan-and-cost/plan-fields.ts';
 import { ChoiceField } from '../parts/choice-field.tsx';
 import { at } from '../parts/finding-list.tsx';
 import { NumberField } from '../parts/number-field.tsx';
@@ -31,7 +32,7 @@ function PlanField({ path, label, kind, units, hint, money = false }: PlanFieldP
       label={label}
       kind={kind}
       units={units}
-      unitSlot={money ? <span class="field-unit">{currency || 'money'}</span> : undefined}
+      unitSlot={money ? <span class="field-unit">{currency || say.money}</span> : undefined}
       hint={hint}
       findings={computed.state === 'ready' ? at(computed.value.findings, path) : []}
     />
@@ -39,9 +40,9 @@ function PlanField({ path, label, kind, units, hint, money = false }: PlanFieldP
 }
 
 const WANTS: readonly { value: PlanWant; label: string }[] = [
-  { value: 'portions', label: 'portions to serve' },
-  { value: 'finished', label: 'finished weight to have' },
-  { value: 'moulds', label: 'moulds to fill' },
+  { value: 'portions', label: say.portionsToServe },
+  { value: 'finished', label: say.finishedWeightToHave },
+  { value: 'moulds', label: say.mouldsToFill },
 ];
 
 /** What the plan starts from, and what is lost on the way. */
@@ -51,28 +52,28 @@ export function MassFields() {
     <>
       <div class="fields">
         <ChoiceField
-          label="Start from"
+          label={say.startFrom}
           value={want}
           choices={WANTS}
           onChoose={(value) => editAt('plan.want', value)}
-          hint={want === 'moulds' ? 'All moulds of the mould worksheet, filled.' : undefined}
+          hint={want === 'moulds' ? say.allMouldsMouldWorksheetFilled : undefined}
         />
-        {want === 'portions' ? <PlanField path="product.portions" label="Portions" kind="count" /> : null}
+        {want === 'portions' ? <PlanField path="product.portions" label={say.portions} kind="count" /> : null}
         {want === 'finished' ? (
-          <PlanField path="plan.finished" label="Finished weight" kind="mass" units={['kg', 'g', 'lb']} />
+          <PlanField path="plan.finished" label={say.finishedWeight} kind="mass" units={['kg', 'g', 'lb']} />
         ) : null}
-        <PlanField path="plan.portionMass" label="Weight of a portion" kind="mass" units={MASSES} />
+        <PlanField path="plan.portionMass" label={say.weightOfAPortion} kind="mass" units={MASSES} />
       </div>
       <div class="fields">
         <PlanField
           path="plan.cookLoss"
-          label="Lost in cooking and chilling, of the fill"
+          label={say.lostCookingChillingFill}
           kind="fraction"
-          hint="Weigh a mould before and after: your own figure beats every range."
+          hint={say.weighMouldBeforeAfterOwnFigure}
         />
-        <PlanField path="plan.endLoss" label="Ends and crumbs, of the finished weight" kind="fraction" />
-        <PlanField path="plan.residue" label="Left on bowl and filler, of the mix" kind="fraction" />
-        <PlanField path="plan.testPoach" label="For the test poach" kind="mass" units={['g', 'oz']} />
+        <PlanField path="plan.endLoss" label={say.endsCrumbsFinishedWeight} kind="fraction" />
+        <PlanField path="plan.residue" label={say.leftOnBowlAndFillerOf} kind="fraction" />
+        <PlanField path="plan.testPoach" label={say.forTheTestPoach} kind="mass" units={['g', 'oz']} />
       </div>
     </>
   );
@@ -82,22 +83,22 @@ export function MassFields() {
 export function CostFields() {
   return (
     <div class="fields">
-      <TextField path="plan.currency" label="Currency" hint="What your money is called here. A label only." />
+      <TextField path="plan.currency" label={say.currency} hint={say.whatMoneyCalledHereLabelOnly} />
       <PlanField
         path="plan.sundries"
-        label="Small things together, a batch"
+        label={say.smallThingsTogetherABatch}
         kind="money"
         money
-        hint="For every line marked as one of them: salt, spices, film."
+        hint={say.everyLineMarkedOneSaltSpices}
       />
-      <PlanField path="plan.labour" label="Hands-on time" kind="time" units={TIMES} />
-      <PlanField path="plan.labourRate" label="Labour, an hour" kind="money" money />
+      <PlanField path="plan.labour" label={say.handsOnTime} kind="time" units={TIMES} />
+      <PlanField path="plan.labourRate" label={say.labourAnHour} kind="money" money />
       <PlanField
         path="plan.overhead"
-        label="Energy, packaging and the rest, a batch"
+        label={say.energyPackagingRestBatch}
         kind="money"
         money
-        hint="Type 0 for none. Blank is unknown, and leaves the full cost open."
+        hint={say.type0NoneBlankUnknownLeaves}
       />
     </div>
   );
@@ -110,18 +111,14 @@ export function PriceFields() {
   return (
     <div class="fields">
       <ChoiceField
-        label="Price by"
+        label={say.priceBy}
         value={method}
         choices={PRICING_CHOICES}
         onChoose={(value) => editAt('plan.pricing', value)}
-        hint={
-          method === 'margin'
-            ? 'Looks at food, labour and overhead together.'
-            : 'Looks at food alone; labour and overhead must come out of what is left.'
-        }
+        hint={method === 'margin' ? say.looksFoodLabourOverhead : say.looksFoodAloneLabourOverhead}
       />
       <PlanField path={share.path} label={share.label} kind="fraction" />
-      <PlanField path="plan.tax" label="Tax on the price" kind="fraction" hint="Type 0 for none." />
+      <PlanField path="plan.tax" label={say.taxOnThePrice} kind="fraction" hint={say.type0ForNone} />
     </div>
   );
 }
@@ -132,12 +129,12 @@ export function LoadFields() {
     <div class="fields">
       <PlanField
         path="plan.chillerCapacity"
-        label="The chiller may take at once"
+        label={say.theChillerMayTakeAtOnce}
         kind="mass"
         units={['kg', 'lb']}
-        hint="By its maker, warm food in one load. A shelf that holds it is not a chiller that cools it."
+        hint={say.makerWarmFoodOneLoadShelf}
       />
-      <PlanField path="plan.bathCapacity" label="Moulds the bath or oven takes at once" kind="count" />
+      <PlanField path="plan.bathCapacity" label={say.mouldsTheBathOrOvenTakes} kind="count" />
     </div>
   );
 }

@@ -1,5 +1,6 @@
 import type { FormulaLine } from '@larderwright/calc/formula';
 import { useContext } from 'preact/hooks';
+import * as say from '#words/plan-and-cost/shopping.ts';
 import { Links } from '../parts/links.ts';
 import { useAt, useShared } from '../state/use-shared.ts';
 import { moneyText } from '../words/money.ts';
@@ -17,20 +18,19 @@ export function Shopping() {
   if (lines.length === 0)
     return (
       <p class="say">
-        The list is made from the formula.{' '}
-        <a href={links.worksheets['batch-formula']}>Write the formula first</a>.
+        {say.theListIsMadeFromThe(<a href={links.worksheets['batch-formula']}>{say.writeTheFormulaFirst}</a>)}
       </p>
     );
   const currency = ready?.plan.currency ?? '';
   return (
     <>
       <div class="ledger-head ledger-buy" aria-hidden="true">
-        <span>Line</span>
-        <span>Price</span>
-        <span>Bought by</span>
-        <span>Yield after trim</span>
-        <span class="n">To buy</span>
-        <span class="n">Cost</span>
+        <span>{say.line}</span>
+        <span>{say.price}</span>
+        <span>{say.boughtBy}</span>
+        <span>{say.yieldAfterTrim}</span>
+        <span class="n">{say.toBuy}</span>
+        <span class="n">{say.cost}</span>
       </div>
       <ol class="ledger">
         {lines.map((line, place) => (
@@ -49,8 +49,7 @@ export function Shopping() {
         <>
           {ready.values.costs.food === null && ready.values.costs.foodKnown > 0 ? (
             <p class="say">
-              Priced so far: {moneyText(ready.values.costs.foodKnown, currency)}. At least that much; the rest
-              is not known.
+              {say.pricedFarLeastMuchRestNot(moneyText(ready.values.costs.foodKnown, currency))}
             </p>
           ) : null}
           <PlanNeeded of={ready} figures={['plan.purchases']} />

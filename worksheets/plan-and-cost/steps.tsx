@@ -2,6 +2,7 @@ import type { Finding } from '@larderwright/calc/findings';
 import type { PlanStep, TimedStep } from '@larderwright/calc/plan';
 import type { Unit } from '@larderwright/calc/quantities';
 import { Fragment } from 'preact';
+import * as say from '#words/plan-and-cost/steps.ts';
 import { CouldNot } from '../parts/computed.tsx';
 import { at } from '../parts/finding-list.tsx';
 import { NumberField } from '../parts/number-field.tsx';
@@ -42,13 +43,10 @@ export function Steps() {
         <RemovedRowLine list="plan.steps" place={steps.length} as="li" />
       </ol>
       {steps.length === 0 ? (
-        <p class="say">No step yet. Put in the usual ones and change what your kitchen does otherwise.</p>
+        <p class="say">{say.noStepYetPutUsualOnes}</p>
       ) : (
         <Worked>
-          <p>
-            Begin by: {planWorkings.latest} Not before: {planWorkings.earliest} Derived. Durations marked
-            default are common practice, no source.
-          </p>
+          <p>{say.beginNotBeforeDerivedDurations(planWorkings.latest, planWorkings.earliest)}</p>
         </Worked>
       )}
     </>
@@ -71,28 +69,28 @@ function StepRow({ step, place, last, timed, findings }: StepRowProps) {
       <p class="ledger-name">
         <strong>{name}</strong>
       </p>
-      <NumberField path={`${path}.least`} label="At least" kind="time" units={DURATIONS} />
+      <NumberField path={`${path}.least`} label={say.atLeast} kind="time" units={DURATIONS} />
       <NumberField
         path={`${path}.most`}
-        label="At most"
+        label={say.atMost}
         kind="time"
         units={DURATIONS}
         findings={at(findings, `${path}.most`)}
       />
       <dl class="ledger-figures">
         <div>
-          <dt>Not before</dt>
+          <dt>{say.notBefore}</dt>
           <dd>{momentText(timed?.earliestStart ?? null)}</dd>
         </div>
         <div>
-          <dt>Begin by</dt>
+          <dt>{say.beginBy}</dt>
           <dd>{momentText(timed?.latestStart ?? null)}</dd>
         </div>
       </dl>
       <RowTools list="plan.steps" id={step.id} label={name} first={place === 0} last={last} />
       <details class="pack ledger-more">
-        <summary>Its name here</summary>
-        <TextField path={`${path}.name`} label={`Own name for: ${name}`} />
+        <summary>{say.itsNameHere}</summary>
+        <TextField path={`${path}.name`} label={say.ownNameFor(name)} />
       </details>
     </li>
   );

@@ -1,5 +1,6 @@
 import { type FormulaLine, scaleToTotal } from '@larderwright/calc/formula';
 import { useEffect, useRef, useState } from 'preact/hooks';
+import * as say from '#words/plan-and-cost/write-scaled.ts';
 import { $batch, editAt } from '../state/store.ts';
 
 /** The noise of dividing decimal weights. */
@@ -26,17 +27,15 @@ export function WriteScaled({ mixG, factor }: { mixG: number | null; factor: num
       {differs ? (
         <p class="buttons">
           <button type="button" onClick={write}>
-            Write these weights into the formula
+            {say.writeTheseWeightsIntoFormula}
           </button>
-          <small class="field-hint">
-            Weights and lots already written down belong to the old size and are cleared.
-          </small>
+          <small class="field-hint">{say.weightsLotsAlreadyWrittenDown}</small>
         </p>
       ) : null}
       <div class="removed-row" role="status">
         {undoable ? (
           <>
-            <span>The formula was scaled to the plan.</span>
+            <span>{say.theFormulaWasScaledToThe}</span>
             <button
               ref={undo}
               type="button"
@@ -45,7 +44,7 @@ export function WriteScaled({ mixG, factor }: { mixG: number | null; factor: num
                 setBefore(null);
               }}
             >
-              Put the old weights back
+              {say.putTheOldWeightsBack}
             </button>
           </>
         ) : null}

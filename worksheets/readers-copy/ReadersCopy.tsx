@@ -1,3 +1,4 @@
+import * as say from '#words/readers-copy/ReadersCopy.ts';
 import BatchSheet from '../batch-sheet/BatchSheet.tsx';
 import { Example, type ExampleMode } from '../example/mode.ts';
 import type { SiteLinks } from '../parts/links.ts';
@@ -18,7 +19,7 @@ export default function ReadersCopy({ links, standing, sheet }: ReadersCopyProps
   return (
     <Sheet.Provider value={sheet}>
       <Example.Provider value={mode}>
-        <BatchSheet links={links} standing={standing} mark="READER’S COPY" />
+        <BatchSheet links={links} standing={standing} mark={say.readersCopy} />
       </Example.Provider>
     </Sheet.Provider>
   );

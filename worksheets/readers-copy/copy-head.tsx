@@ -1,5 +1,6 @@
 import { createContext } from 'preact';
 import { useContext, useState } from 'preact/hooks';
+import * as say from '#words/readers-copy/copy-head.ts';
 import { $batch } from '../state/store.ts';
 import { useShared } from '../state/use-shared.ts';
 import { $copy, takeCopy } from './copy.ts';
@@ -13,7 +14,7 @@ export function CopyHead() {
   const batch = useShared($batch);
   const sheet = useContext(Sheet);
   const [problem, setProblem] = useState('');
-  if (copy.state === 'opening') return <p class="not-yet">Reading the link …</p>;
+  if (copy.state === 'opening') return <p class="not-yet">{say.readingTheLink}</p>;
   if (copy.state === 'refused')
     return (
       <div class="finding" data-severity="caution" role="alert">
@@ -27,33 +28,29 @@ export function CopyHead() {
   return (
     <div class="worksheet-example">
       <p class="worksheet-batch">
-        <strong>Reader’s copy:</strong> {batch.product.name || 'Unnamed batch'}
+        <strong>{say.readersCopy}</strong> {batch.product.name || say.unnamedBatch}
         {batch.product.batchNo ? ` · ${batch.product.batchNo}` : ''}
         {batch.demo ? (
           <>
             {' '}
-            <span class="demo-mark">DEMO, invented</span>
+            <span class="demo-mark">{say.demoInvented}</span>
           </>
         ) : null}
       </p>
-      <p>
-        It came in a link and stands in this tab alone. Names, initials and signatures were left out, so it
-        signs nothing off. What you change here is not kept.
-      </p>
+      <p>{say.cameLinkStandsTabAloneNames}</p>
       <p class="worksheet-demo">
         <button type="button" disabled={copy.state === 'taken'} onClick={take}>
-          Lay it on my bench
+          {say.layItOnMyBench}
         </button>
       </p>
       <p role="status">
         {copy.state === 'taken' ? (
           <>
-            It lies on your bench as it came
-            {copy.beside ? ', beside the one of the same origin that was here' : ''}.{' '}
-            <a href={sheet}>Go on with it in the batch sheet</a>
+            {say.itLiesOnYourBenchAs(copy.beside ? say.besideOneSameOriginHere : '')}{' '}
+            <a href={sheet}>{say.goOnWithItInThe}</a>
           </>
         ) : problem ? (
-          `This device did not take it (${problem}). Your bench is as it was.`
+          say.deviceDidNotTakeBench(problem)
         ) : null}
       </p>
     </div>

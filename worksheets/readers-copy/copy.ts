@@ -1,5 +1,6 @@
 import type { Batch } from '@larderwright/calc/batch';
 import { atom } from 'nanostores';
+import * as say from '#words/readers-copy/copy.ts';
 import { newId } from '../state/clock.ts';
 import { $batch, $life, withSlices } from '../state/store.ts';
 
@@ -38,7 +39,7 @@ export async function openCopy(): Promise<void> {
     $copy.set({ state: 'open' });
   } catch (error) {
     const detail = error instanceof Error ? error.message : String(error);
-    $copy.set({ state: 'refused', words: `The reader of links could not be fetched (${detail}).` });
+    $copy.set({ state: 'refused', words: say.readerLinksCouldNotFetched(detail) });
   }
 }
 

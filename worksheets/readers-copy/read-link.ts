@@ -1,5 +1,6 @@
 import type { Batch } from '@larderwright/calc/batch';
 import { openShare } from '@larderwright/calc/exchange';
+import * as say from '#words/readers-copy/read-link.ts';
 import { shareProblemWords } from '../words/records.ts';
 
 /** The batch of a share link, or why it is not shown. */
@@ -9,11 +10,11 @@ export function readLink(text: string): { batch: Batch } | { words: string } {
   switch (opened.problem) {
     case 'newer-version':
       return {
-        words: `This link holds a batch written by a newer version of this site (record version ${opened.version}). Reload the page to get that version.`,
+        words: say.linkHoldsBatchWrittenNewer(opened.version),
       };
     case 'damaged':
       return {
-        words: `What this link holds is no whole batch (at "${opened.path.slice(0, 80)}"). None of it is shown.`,
+        words: say.whatLinkHoldsNoWholeBatch(opened.path.slice(0, 80)),
       };
     default:
       return { words: shareProblemWords(opened) };

@@ -1,3 +1,4 @@
+import * as say from '#words/salt-and-cure/SaltAndCure.ts';
 import { BlankForm } from '../parts/blank-form.tsx';
 import { later } from '../parts/later.tsx';
 import type { SiteLinks } from '../parts/links.ts';
@@ -16,25 +17,19 @@ export default function SaltAndCure({ links }: { links: SiteLinks }) {
   return (
     <WorksheetFrame links={links}>
       <section aria-labelledby="rule-and-scale">
-        <h2 id="rule-and-scale">Rule, target and scale</h2>
+        <h2 id="rule-and-scale">{say.ruleTargetAndScale}</h2>
         <RuleFields />
         <RuleSetLimits />
       </section>
       <section aria-labelledby="curing-salt">
-        <h2 id="curing-salt">Curing salt</h2>
+        <h2 id="curing-salt">{say.curingSalt}</h2>
         <CuringSalts
           meanwhile={
             <>
-              <NotYet what="No curing salt on the bench yet" />
+              <NotYet what={say.noCuringSaltOnTheBench} />
               <BlankForm
-                caption="Curing salt, in grams only"
-                columns={[
-                  'Nitrite by the pack, %',
-                  'Nitrate by the pack, %',
-                  'Lot',
-                  'Planned, g',
-                  'On the scale, g',
-                ]}
+                caption={say.curingSaltInGramsOnly}
+                columns={[say.nitriteByThePack, say.nitrateByThePack, say.lot, say.plannedG, say.onTheScaleG]}
                 rows={2}
               />
             </>
@@ -42,21 +37,21 @@ export default function SaltAndCure({ links }: { links: SiteLinks }) {
         />
       </section>
       <section aria-labelledby="nitrite">
-        <h2 id="nitrite">Nitrite in the batch</h2>
+        <h2 id="nitrite">{say.nitriteInTheBatch}</h2>
         <NitriteFigures meanwhile={<NotYet />} />
       </section>
       <section aria-labelledby="limits">
-        <h2 id="limits">Against the rule</h2>
-        <Verdicts meanwhile={<NotYet what="CANNOT TELL: nothing on the bench yet" />} />
+        <h2 id="limits">{say.againstTheRule}</h2>
+        <Verdicts meanwhile={<NotYet what={say.cannotTellNothingOnTheBench} />} />
       </section>
       <section aria-labelledby="plain-salt">
-        <h2 id="plain-salt">Plain salt</h2>
+        <h2 id="plain-salt">{say.plainSalt}</h2>
         <SaltTargetField />
         <PlainSalt meanwhile={<NotYet />} />
       </section>
       <section aria-labelledby="two-people">
-        <h2 id="two-people">Two people at the scale</h2>
-        <p class="say">One weighs, another reads the scale and the pack before it goes in.</p>
+        <h2 id="two-people">{say.twoPeopleAtTheScale}</h2>
+        <p class="say">{say.oneWeighsAnotherReadsScalePack}</p>
         <PeopleFields />
       </section>
     </WorksheetFrame>

@@ -1,4 +1,5 @@
 import type { Finding } from '@larderwright/calc/findings';
+import * as say from '#words/salt-and-cure/cure-fields.ts';
 import { ChoiceField } from '../parts/choice-field.tsx';
 import { at } from '../parts/finding-list.tsx';
 import { NumberField } from '../parts/number-field.tsx';
@@ -31,29 +32,29 @@ export function RuleFields() {
   return (
     <div class="fields">
       <ChoiceField
-        label="Whose rule on nitrite"
+        label={say.whoseRuleOnNitrite}
         value={typeof ruleSetId === 'string' ? ruleSetId : ''}
-        empty="Not chosen: no limit can be judged"
+        empty={say.notChosenNoLimitCanBe}
         choices={CURE_RULE_SET_NAMES}
         onChoose={(id) => editAt('cure.ruleSetId', id === '' ? null : id)}
-        hint="The one your authority enforces. Rules are never blended."
+        hint={say.oneAuthorityEnforcesRulesNever}
         findings={at(findings, 'cure.ruleSetId')}
       />
       <NumberField
         path="cure.nitriteTarget"
-        label="Nitrite wanted, as sodium nitrite"
+        label={say.nitriteWantedAsSodiumNitrite}
         kind="ppm"
         range={{ min: 0, max: 1000 }}
-        hint="Put in at mixing, on the weight that rule counts on."
+        hint={say.putMixingWeightRuleCounts}
         findings={at(findings, 'cure.nitriteTarget')}
       />
       <NumberField
         path="cure.scaleReadability"
-        label="Smallest step of the scale"
+        label={say.smallestStepOfTheScale}
         kind="mass"
         range={{ min: 0, max: 100 }}
         gramsOnly
-        hint="What the last digit moves by: 0.1 or 1, say."
+        hint={say.whatLastDigitMoves01}
         findings={at(findings, 'cure.scaleReadability')}
       />
     </div>
@@ -67,10 +68,10 @@ export function SaltTargetField() {
     <div class="fields">
       <NumberField
         path={path}
-        label="Salt wanted, of everything in the bowl"
+        label={say.saltWantedEverythingBowl}
         kind="fraction"
         range={{ min: 0, max: 0.2 }}
-        hint="From all sources together, curing salt and bacon included. A lining counts in the slice, not here."
+        hint={say.allSourcesTogetherCuringSalt}
         findings={at(useFindings(), path)}
       />
     </div>
@@ -82,8 +83,8 @@ export function PeopleFields() {
   const findings = useFindings();
   return (
     <div class="fields">
-      <TextField path="cure.weighedBy" label="Weighed by" findings={at(findings, 'cure.weighedBy')} />
-      <TextField path="cure.checkedBy" label="Checked by" findings={at(findings, 'cure.checkedBy')} />
+      <TextField path="cure.weighedBy" label={say.weighedBy} findings={at(findings, 'cure.weighedBy')} />
+      <TextField path="cure.checkedBy" label={say.checkedBy} findings={at(findings, 'cure.checkedBy')} />
     </div>
   );
 }

@@ -1,4 +1,5 @@
 import type { FormulaLine } from '@larderwright/calc/formula';
+import * as say from '#words/salt-and-cure/curing-salts.ts';
 import { Computed } from '../parts/computed.tsx';
 import { CureStrength } from '../parts/cure-strength.tsx';
 import { at, FindingList, within } from '../parts/finding-list.tsx';
@@ -24,9 +25,9 @@ export function CuringSalts() {
     <>
       {salts.length === 0 ? (
         <>
-          <p class="say">The formula has no curing salt.</p>
+          <p class="say">{say.theFormulaHasNoCuringSalt}</p>
           <button type="button" onClick={addCuringSalt}>
-            Add a curing salt to the formula
+            {say.addACuringSaltToThe}
           </button>
         </>
       ) : null}
@@ -46,24 +47,24 @@ function CuringSalt({ line, computed }: { line: FormulaLine; computed: CureCompu
   const weighing = computed?.cure.weighing.find(({ lineId }) => lineId === line.id) ?? null;
   return (
     <fieldset class="curing-salt">
-      <legend>{line.name || 'Curing salt'}</legend>
+      <legend>{line.name || say.curingSalt}</legend>
       <CureStrength lineId={line.id} findings={mine} />
       <div class="fields">
         <NumberField
           path={`${path}.amount`}
-          label="In the formula"
+          label={say.inTheFormula}
           kind="mass"
           gramsOnly
           findings={at(mine, `${path}.amount`)}
         />
         <NumberField
           path={`${path}.actual`}
-          label="As weighed"
+          label={say.asWeighed}
           kind="mass"
           gramsOnly
           findings={at(mine, `${path}.actual`)}
         />
-        <TextField path={`${path}.lot`} label="Lot of the pack" findings={at(mine, `${path}.lot`)} />
+        <TextField path={`${path}.lot`} label={say.lotOfThePack} findings={at(mine, `${path}.lot`)} />
       </div>
       {weighing ? <WeighingAnswer weighing={weighing} /> : null}
       <FindingList

@@ -1,17 +1,18 @@
 import type { ExpressedAs, WeightBasis } from '@larderwright/calc/cure';
+import * as say from '#words/salt-and-cure/limit-words.ts';
 
 /** What a limit is counted on. */
 export const BASIS_WORDS: Readonly<Record<WeightBasis, string>> = {
-  'meat-block': 'raw meat, fat, liver and offal',
-  total: 'everything in the bowl',
-  finished: 'the finished product',
+  'meat-block': say.rawMeatFatLiverAndOffal,
+  total: say.everythingInTheBowl,
+  finished: say.theFinishedProduct,
 };
 
 /** The form a limit's figure is written in. */
 export const FORM_WORDS: Readonly<Record<ExpressedAs, string>> = {
-  'sodium-nitrite': 'as sodium nitrite',
-  'nitrite-ion': 'as nitrite ion',
-  'nitrite-and-nitrate-salts': 'nitrite and nitrate salts together',
-  'nitrite-and-nitrate-as-sodium-nitrite': 'nitrite and nitrate together, as sodium nitrite',
-  'sodium-ascorbate-or-erythorbate': 'sodium ascorbate or erythorbate',
+  'sodium-nitrite': say.asSodiumNitrite,
+  'nitrite-ion': say.asNitriteIon,
+  'nitrite-and-nitrate-salts': say.nitriteAndNitrateSaltsTogether,
+  'nitrite-and-nitrate-as-sodium-nitrite': say.nitriteNitrateTogetherSodium,
+  'sodium-ascorbate-or-erythorbate': say.sodiumAscorbateOrErythorbate,
 };

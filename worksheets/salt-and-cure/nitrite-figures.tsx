@@ -1,5 +1,6 @@
 import type { CureValues } from '@larderwright/calc/cure';
 import { fixedText } from '@larderwright/calc/quantities';
+import * as say from '#words/salt-and-cure/nitrite-figures.ts';
 import { Computed } from '../parts/computed.tsx';
 import { FigureTable } from '../parts/figure-table.tsx';
 import { gramsText } from '../parts/number-text.ts';
@@ -8,7 +9,7 @@ import { useShared } from '../state/use-shared.ts';
 import { $cure } from './computed.ts';
 
 /** mg/kg to the tenth, as the verdicts print it; what is judged is the exact figure. */
-const ppmText = (ppm: number | null) => (ppm === null ? 'cannot tell' : `${fixedText(ppm, 1)} mg/kg`);
+const ppmText = (ppm: number | null) => (ppm === null ? say.cannotTell : `${fixedText(ppm, 1)} mg/kg`);
 
 /** Nitrite on both weights and in both forms, from every source. */
 export function NitriteFigures() {
@@ -18,29 +19,21 @@ export function NitriteFigures() {
         <>
           <p class="say">
             {cure.inUse === 'as-weighed'
-              ? 'By the weights off the scale; the plan stands in for lines not weighed yet.'
-              : 'By the plan: nothing has been weighed yet.'}
+              ? say.weightsOffScalePlanStandsLines
+              : say.planNothingHasBeenWeighedYet}
           </p>
           <NitriteTable cure={cure} />
           <Carried cure={cure} />
           <Worked>
             <p>
-              Grams of curing salt × its strength, and what cured ingredients bring by their makers, added up:{' '}
-              {cure.nitriteG === null
-                ? 'cannot tell'
-                : `${fixedText(cure.nitriteG * 1000, 0)} mg as sodium nitrite`}
-              . Divided by the kilograms it is counted on.
+              {say.gramsCuringSaltStrengthWhat(
+                cure.nitriteG === null
+                  ? say.cannotTell
+                  : say.mgAsSodiumNitrite(fixedText(cure.nitriteG * 1000, 0)),
+              )}
             </p>
-            {cure.liningG === 0 ? null : (
-              <p>
-                The lining is dosed with nothing: it belongs to neither the meat block nor the bowl. Limits on
-                the product are judged on the worse of the two, the mix alone and the mix with its lining.
-              </p>
-            )}
-            <p>
-              As ion × 0.6668: the weight of nitrite in sodium nitrite (46.0055 ÷ 68.9953, derived from atomic
-              weights).
-            </p>
+            {cure.liningG === 0 ? null : <p>{say.liningDosedNothingBelongs}</p>}
+            <p>{say.ion06668WeightNitriteSodium}</p>
           </Worked>
         </>
       )}
@@ -62,7 +55,7 @@ function NitriteTable({ cure }: { cure: CureValues }) {
     ],
   ) => {
     const [salt, ion, highest, planned] = figures.map(ppmText);
-    const cells = [massG === null ? 'not known' : gramsText(massG), salt, ion];
+    const cells = [massG === null ? say.notKnown : gramsText(massG), salt, ion];
     return {
       key: head,
       head,
@@ -71,23 +64,23 @@ function NitriteTable({ cure }: { cure: CureValues }) {
   };
   return (
     <FigureTable
-      caption="Nitrite put in, from every source"
+      caption={say.nitritePutInFromEverySource}
       columns={[
-        'Counted on',
-        'Weight',
-        'As sodium nitrite',
-        'As nitrite ion',
-        ...(open ? ['At worst, as sodium nitrite'] : []),
-        ...(weighed ? ['As planned'] : []),
+        say.countedOn,
+        say.weight,
+        say.asSodiumNitrite,
+        say.asNitriteIon,
+        ...(open ? [say.atWorstAsSodiumNitrite] : []),
+        ...(weighed ? [say.asPlanned] : []),
       ]}
       rows={[
-        row('Meat block', cure.meatBlockG, [
+        row(say.meatBlock, cure.meatBlockG, [
           cure.nitritePpmMeat,
           cure.nitriteIonPpmMeat,
           cure.highestPpmMeat,
           cure.plannedPpmMeat,
         ]),
-        row('Everything in the bowl', cure.totalG, [
+        row(say.everythingInTheBowl, cure.totalG, [
           cure.nitritePpmTotal,
           cure.nitriteIonPpmTotal,
           cure.highestPpmTotal,
@@ -97,7 +90,7 @@ function NitriteTable({ cure }: { cure: CureValues }) {
           ? []
           : [
               row(
-                'With the lining',
+                say.withTheLining,
                 cure.totalG === null || cure.liningG === null ? null : cure.totalG + cure.liningG,
                 [cure.nitritePpmLined, cure.nitriteIonPpmLined, cure.highestPpmLined, cure.plannedPpmLined],
               ),
@@ -113,10 +106,12 @@ function Carried({ cure }: { cure: CureValues }) {
     <ul class="carried">
       {cure.carried.map(({ lineId, name, lowG, highG, isBound }) => (
         <li key={lineId}>
-          {name || 'Unnamed line'}:{' '}
+          {name || say.unnamedLine}:{' '}
           {isBound
-            ? `its maker’s figure is not known; counted from nothing to ${highG === null ? 'no known end' : `${fixedText(highG * 1000, 1)} mg`}`
-            : `brings ${fixedText(lowG * 1000, 1)} mg by its maker`}
+            ? say.makersFigureNotKnownCounted(
+                highG === null ? say.noKnownEnd : `${fixedText(highG * 1000, 1)} mg`,
+              )
+            : say.bringsMgByItsMaker(fixedText(lowG * 1000, 1))}
         </li>
       ))}
     </ul>

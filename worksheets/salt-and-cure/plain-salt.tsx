@@ -1,5 +1,6 @@
 import type { PlainSaltNeed } from '@larderwright/calc/formula';
 import { enteredEntry, fixedText, plainText, roundTo } from '@larderwright/calc/quantities';
+import * as say from '#words/salt-and-cure/plain-salt.ts';
 import { Answer } from '../parts/answer.tsx';
 import { Computed } from '../parts/computed.tsx';
 import { gramsText, percentText } from '../parts/number-text.ts';
@@ -27,15 +28,19 @@ export function PlainSalt() {
 
 const CANNOT: Readonly<Record<Extract<PlainSaltNeed, { state: 'cannot-tell' }>['because'], string>> = {
   target: 'Cannot tell: write the salt wanted',
-  mass: 'Cannot tell: a weight is missing',
-  salt: 'Cannot tell: the salt of an ingredient is not known',
+  mass: say.cannotTellAWeightIsMissing,
+  salt: say.cannotTellSaltIngredientNot,
 };
 
 function missingText(plain: PlainSaltNeed): string {
   if (plain.state === 'cannot-tell') return CANNOT[plain.because];
   if (plain.state === 'over-supplied') {
     const { carriedFraction, excessG, overSupplier } = plain;
-    return `None, and none can help: the ingredients bring ${percentText(carriedFraction, 2)} already, ${fixedText(excessG, 1)} g too much. Most of it comes from ${overSupplier.name || 'an unnamed line'}.`;
+    return say.noneNoneCanHelpIngredients(
+      percentText(carriedFraction, 2),
+      fixedText(excessG, 1),
+      overSupplier.name || say.anUnnamedLine,
+    );
   }
   return '';
 }
@@ -45,19 +50,22 @@ function Need({ computed: { cure } }: { computed: CureComputed }) {
   const wanted = plain.state === 'ok' ? plain : null;
   return (
     <Answer
-      label="Plain salt in all"
+      label={say.plainSaltInAll}
       value={wanted ? gramsText(wanted.plainSaltG) : null}
       missing={missingText(plain)}
       worked={
         wanted && targetFraction !== null ? (
           <p>
-            {percentText(targetFraction, 2)} of the final {gramsText(wanted.totalG)} is{' '}
-            {fixedText(targetFraction * wanted.totalG, 1)} g of salt. Other lines bring{' '}
-            {fixedText(wanted.carriedSaltG, 1)} g, the curing salt among them. The rest is plain salt.{' '}
-            {formulaWorkings.plainSalt} Derived: mass balance.
+            {say.finalGSaltOtherLinesBring(
+              percentText(targetFraction, 2),
+              gramsText(wanted.totalG),
+              fixedText(targetFraction * wanted.totalG, 1),
+              fixedText(wanted.carriedSaltG, 1),
+              formulaWorkings.plainSalt,
+            )}
           </p>
         ) : (
-          <p>{formulaWorkings.plainSalt} Derived: mass balance.</p>
+          <p>{say.derivedMassBalance(formulaWorkings.plainSalt)}</p>
         )
       }
     >
@@ -71,15 +79,15 @@ function WriteSalt({ saltG, listedG }: { saltG: number; listedG: number | null }
   const lines = useShared($batch).formula.lines.filter(({ part }) => part === 'salt');
   const [line, another] = lines;
   const text = plainText(roundTo(saltG, saltG < 10 ? 2 : 1));
-  if (another) return <p class="say">The formula has {lines.length} salt lines: share it out among them.</p>;
+  if (another) return <p class="say">{say.formulaHasSaltLinesShareOut(lines.length)}</p>;
   const isListed = listedG !== null && Math.abs(listedG - saltG) < 0.06;
   return (
     <p class="buttons" role="status">
       {isListed ? (
-        <span>This is what the formula says.</span>
+        <span>{say.thisIsWhatTheFormulaSays}</span>
       ) : (
         <>
-          {listedG === null || listedG === 0 ? null : <span>The formula says {gramsText(listedG)}.</span>}
+          {listedG === null || listedG === 0 ? null : <span>{say.theFormulaSays(gramsText(listedG))}</span>}
           <button
             type="button"
             onClick={() => {
@@ -88,7 +96,7 @@ function WriteSalt({ saltG, listedG }: { saltG: number; listedG: number | null }
               editAt(`formula.lines.${id}.amount`, enteredEntry(text, 'g'));
             }}
           >
-            Write this salt into the formula
+            {say.writeThisSaltIntoTheFormula}
           </button>
         </>
       )}

@@ -1,15 +1,16 @@
 import { type CureLimit, type CureRuleSet, cureRuleSet } from '@larderwright/calc/cure';
 import { fixedText } from '@larderwright/calc/quantities';
 import { isCheckOverdue, sourceOf } from '@larderwright/calc/sources';
+import * as say from '#words/salt-and-cure/rule-set-limits.ts';
 import { FigureTable } from '../parts/figure-table.tsx';
 import { nowIso } from '../state/clock.ts';
 import { useAt } from '../state/use-shared.ts';
 import { BASIS_WORDS, FORM_WORDS } from './limit-words.ts';
 
 const ROLE_WORDS: Readonly<Record<CureLimit['role'], string>> = {
-  ceiling: 'at most',
-  'naming-floor': 'from (for a name)',
-  'policy-floor': 'from (policy)',
+  ceiling: say.atMost,
+  'naming-floor': say.fromForAName,
+  'policy-floor': say.fromPolicy,
 };
 
 /** Figures of law as printed; a value that is printed rounded shows its exact ground beside it. */
@@ -18,8 +19,8 @@ function figureText(limit: CureLimit): string {
 }
 
 function whenText(limit: CureLimit): string {
-  const kind = limit.kind === 'residual' ? 'left in the product' : 'put in';
-  return limit.heating === 'sterilised' ? `${kind}, sterilised in its pack` : kind;
+  const kind = limit.kind === 'residual' ? say.leftInTheProduct : say.putIn;
+  return limit.heating === 'sterilised' ? say.sterilisedInItsPack(kind) : kind;
 }
 
 /** The chosen rule set as it stands: edition, last check, and every limit with its basis. */
@@ -30,12 +31,12 @@ export function RuleSetLimits() {
   return (
     <>
       <p class="say">
-        {set.title}; {set.edition}. Compared with the text on {set.reviewed}.
-        {isCheckOverdue(set, nowIso()) ? <strong> Check overdue: read the current text.</strong> : null}
-        {set.mark === 'memory' ? <strong> Figures from memory: check the current text.</strong> : null}
+        {say.comparedWithTheTextOn(set.title, set.edition, set.reviewed)}
+        {isCheckOverdue(set, nowIso()) ? <strong> {say.checkOverdueReadTheCurrentText}</strong> : null}
+        {set.mark === 'memory' ? <strong> {say.figuresMemoryCheckCurrentText}</strong> : null}
       </p>
       <details class="worked">
-        <summary>The limits of this rule</summary>
+        <summary>{say.theLimitsOfThisRule}</summary>
         <div class="worked-body">
           <LimitTable set={set} />
           <p>
@@ -56,7 +57,7 @@ export function RuleSetLimits() {
 function LimitTable({ set }: { set: CureRuleSet }) {
   return (
     <FigureTable
-      columns={['Limit', 'Counted', 'On', 'When']}
+      columns={[say.limit, say.counted, say.on, say.when]}
       words
       rows={set.limits.map((limit) => ({
         key: limit.id,
@@ -64,7 +65,7 @@ function LimitTable({ set }: { set: CureRuleSet }) {
         cells: [
           FORM_WORDS[limit.expressedAs],
           BASIS_WORDS[limit.basis],
-          limit.mark === 'memory' ? `${whenText(limit)} (from memory)` : whenText(limit),
+          limit.mark === 'memory' ? say.fromMemory(whenText(limit)) : whenText(limit),
         ],
       }))}
     />

@@ -1,4 +1,5 @@
 import { type CureWeighing, MIN_SCALE_STEPS } from '@larderwright/calc/cure';
+import * as say from '#words/salt-and-cure/weighing-answer.ts';
 import { gramsText, percentText } from '../parts/number-text.ts';
 
 /** How exactly the scale can show the amount. */
@@ -7,11 +8,12 @@ export function WeighingAnswer({ weighing }: { weighing: CureWeighing }) {
   if (massG === null || errorFraction === null || isWeighable === null) return null;
   return (
     <p class="say">
-      {gramsText(massG)} {isWeighed ? 'on the scale' : 'in the formula'}: its last digit is worth ±{' '}
-      {percentText(errorFraction)}.{' '}
-      {isWeighable
-        ? ''
-        : `That is under ${MIN_SCALE_STEPS} steps of the scale: too coarse. Use a finer scale or a larger batch.`}
+      {say.itsLastDigitIsWorth(
+        gramsText(massG),
+        isWeighed ? say.onTheScale : say.inTheFormula,
+        percentText(errorFraction),
+        isWeighable ? '' : say.underStepsScaleTooCoarseUse(MIN_SCALE_STEPS),
+      )}
     </p>
   );
 }

@@ -1,5 +1,6 @@
 import { newPlanSlice } from '@larderwright/calc/plan';
 import { newSlicingSlice } from '@larderwright/calc/slicing';
+import * as say from '#words/slice-and-price/SliceAndPrice.ts';
 import { later } from '../parts/later.tsx';
 import type { SiteLinks } from '../parts/links.ts';
 import { NotYet } from '../parts/not-yet.tsx';
@@ -24,16 +25,16 @@ export default function SliceAndPrice({ links, standing }: { links: SiteLinks; s
   return (
     <WorksheetFrame links={links}>
       <section aria-labelledby="the-cut">
-        <h2 id="the-cut">How it is cut</h2>
+        <h2 id="the-cut">{say.howItIsCut}</h2>
         <CutFields />
-        <CutAnswers meanwhile={<NotYet what="Slices and portions: not yet computed" />} />
+        <CutAnswers meanwhile={<NotYet what={say.slicesPortionsNotYetComputed} />} />
       </section>
       <section aria-labelledby="the-price">
-        <h2 id="the-price">What to ask for it</h2>
+        <h2 id="the-price">{say.whatToAskForIt}</h2>
         <PriceFields />
-        <PriceAnswers meanwhile={<NotYet what="Prices: not yet computed" />} />
+        <PriceAnswers meanwhile={<NotYet what={say.pricesNotYetComputed} />} />
       </section>
-      <CardDesk about="How to cut it and what it costs, on one card for slicer and till.">
+      <CardDesk about={say.howCutWhatCostsOneCard}>
         {(paper) => <SlicingCard computed={ready} paper={paper} standing={standing} />}
       </CardDesk>
     </WorksheetFrame>

@@ -1,6 +1,7 @@
 import type { Batch } from '@larderwright/calc/batch';
 import type { PlanCosts, PlanSlice, Price } from '@larderwright/calc/plan';
 import type { SlicingSlice, SlicingValues } from '@larderwright/calc/slicing';
+import * as say from '#words/slice-and-price/card-model.ts';
 import { filled, worked } from '../batch-sheet/build/filled.ts';
 import type { Filled } from '../batch-sheet/sheet-model.ts';
 import { moneyText } from '../words/money.ts';
@@ -66,7 +67,7 @@ export function slicingCard(
   const byThickness = slice.cutBy === 'thickness';
   const share = { 'gross-profit': plan.grossProfit, 'food-cost': plan.foodCost, margin: plan.margin };
   return {
-    cutBy: byThickness ? 'slices of a thickness' : 'portions of a weight',
+    cutBy: byThickness ? say.slicesOfAThickness : say.portionsOfAWeight,
     inputs: {
       finished: filled('mass', batch.product.finished, 'g') ?? worked(finishedG, true),
       moulds: made(known.mouldCount === null ? null : `${known.mouldCount}`),
@@ -92,10 +93,10 @@ export function slicingCard(
       full: money(known.costs.full),
     },
     prices: [
-      price('portion', 'A portion', values.pricePerPortion),
-      price('slice', 'A slice', values.pricePerSlice),
-      price('kg', 'A kilogram', values.pricePerKg),
-      price('lb', 'A pound', values.pricePerLb),
+      price('portion', say.aPortion, values.pricePerPortion),
+      price('slice', say.aSlice, values.pricePerSlice),
+      price('kg', say.aKilogram, values.pricePerKg),
+      price('lb', say.aPound, values.pricePerLb),
     ],
   };
 }

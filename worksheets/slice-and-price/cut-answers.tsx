@@ -1,5 +1,6 @@
 import { plainText } from '@larderwright/calc/quantities';
 import { useContext } from 'preact/hooks';
+import * as say from '#words/slice-and-price/cut-answers.ts';
 import { Answer } from '../parts/answer.tsx';
 import { Computed } from '../parts/computed.tsx';
 import { FigureTable } from '../parts/figure-table.tsx';
@@ -12,33 +13,33 @@ import type { SlicingComputed } from './compute.ts';
 import { $slicing } from './computed.ts';
 
 const FIELD_NAMES: Readonly<Record<string, string>> = {
-  'product.finished': 'the finished weight, weighed or planned',
-  'mould.moulds': 'how many moulds there are',
-  'slicing.packMass': 'the weight of a portion',
-  'slicing.endLoss': 'the loss on ends and crumbs',
-  'slicing.length': 'the length of a piece',
-  'slicing.thickness': 'the thickness of a slice',
-  'slicing.endTrim': 'what comes off each end',
-  'slicing.kerf': 'what the blade takes',
-  'slicing.slicesPerPortion': 'slices to a portion',
+  'product.finished': say.finishedWeightWeighedPlanned,
+  'mould.moulds': say.howManyMouldsThereAre,
+  'slicing.packMass': say.theWeightOfAPortion,
+  'slicing.endLoss': say.theLossOnEndsAndCrumbs,
+  'slicing.length': say.theLengthOfAPiece,
+  'slicing.thickness': say.theThicknessOfASlice,
+  'slicing.endTrim': say.whatComesOffEachEnd,
+  'slicing.kerf': say.whatTheBladeTakes,
+  'slicing.slicesPerPortion': say.slicesToAPortion,
 };
 
 const FROM = {
-  weighed: 'As weighed.',
-  planned: 'As planned; weigh the finished pieces when they are there.',
+  weighed: say.asWeighed,
+  planned: say.plannedWeighFinishedPiecesWhen,
   unknown: '',
 } as const;
 
 function habitText({ habit }: SlicingComputed): string {
-  if (!habit) return 'No habit of the trade is known for this family.';
+  if (!habit) return say.noHabitTradeKnownFamily;
   const range = ([low, high]: readonly [number, number], unit: string) =>
-    low === high ? `${plainText(low)} ${unit}` : `${plainText(low)} to ${plainText(high)} ${unit}`;
+    low === high ? `${plainText(low)} ${unit}` : say.to(plainText(low), plainText(high), unit);
   const said = [
     habit.thicknessMm ? `slices of ${range(habit.thicknessMm, 'mm')}` : null,
     habit.starterG ? `${range(habit.starterG, 'g')} for a starter` : null,
     habit.mainG ? `${range(habit.mainG, 'g')} for a main` : null,
   ].filter((part) => part !== null);
-  return `Usual for this family: ${said.join(', ')}. Common practice, no source.`;
+  return say.usualFamilyCommonPracticeNo(said.join(', '));
 }
 
 /** Slices and portions, and where the weight goes. */
@@ -61,87 +62,85 @@ export function CutAnswers() {
             />
             {mouldCount === null && byThickness ? (
               <p class="say">
-                Moulds are counted on <a href={links.worksheets['mould-and-fill']}>their own worksheet</a>.
+                {say.mouldsAreCountedOn(
+                  <a href={links.worksheets['mould-and-fill']}>{say.theirOwnWorksheet}</a>,
+                )}
               </p>
             ) : null}
             <div class="answers">
               <Answer
-                label="Finished weight"
+                label={say.finishedWeight}
                 value={mass(finishedG)}
-                missing="Cannot tell: not weighed and not planned"
-                worked={
-                  <p>
-                    What the scale showed after chilling, all moulds together; before that, what the plan
-                    expects after its losses. Derived.
-                  </p>
-                }
+                missing={say.cannotTellNotWeighedNotPlanned}
+                worked={<p>{say.whatScaleShowedAfterChilling}</p>}
               >
                 {FROM[finishedFrom] === '' ? null : <p>{FROM[finishedFrom]}</p>}
               </Answer>
               {byThickness ? (
                 <>
                   <Answer
-                    label="Slices, a mould"
+                    label={say.slicesAMould}
                     value={cut === null ? null : `${cut.slices}`}
                     worked={
                       <>
                         <p>
-                          {slicingWorkings.slices}
-                          {cut && lengthMm !== null
-                            ? ` Here (${plainText(lengthMm)} less two ends) by ${thickness} and the blade.`
-                            : null}{' '}
-                          Common practice, no source.
+                          {say.commonPracticeNoSource(
+                            slicingWorkings.slices,
+                            cut && lengthMm !== null
+                              ? say.hereLessTwoEndsByAnd(plainText(lengthMm), thickness)
+                              : null,
+                          )}
                         </p>
                         {cut && perMouldG !== null ? (
                           <FigureTable
-                            columns={['Of one mould', 'Weight']}
+                            columns={[say.ofOneMould, say.weight]}
                             rows={[
-                              { key: 'slices', head: 'Slices', cells: [gramsText(cut.slicesG)] },
-                              { key: 'ends', head: 'Both ends', cells: [gramsText(cut.endsG)] },
-                              { key: 'blade', head: 'Blade', cells: [gramsText(cut.kerfG)] },
-                              { key: 'rest', head: 'Rest, too thin', cells: [gramsText(cut.restG)] },
+                              { key: 'slices', head: say.slices, cells: [gramsText(cut.slicesG)] },
+                              { key: 'ends', head: say.bothEnds, cells: [gramsText(cut.endsG)] },
+                              { key: 'blade', head: say.blade, cells: [gramsText(cut.kerfG)] },
+                              { key: 'rest', head: say.restTooThin, cells: [gramsText(cut.restG)] },
                             ]}
-                            foot={{ key: 'all', head: 'One mould', cells: [gramsText(perMouldG)] }}
+                            foot={{ key: 'all', head: say.oneMould, cells: [gramsText(perMouldG)] }}
                           />
                         ) : null}
                       </>
                     }
                   />
                   <Answer
-                    label="A slice weighs"
+                    label={say.aSliceWeighs}
                     value={mass(cut?.sliceG)}
-                    worked={<p>{slicingWorkings.sliceG} Derived.</p>}
+                    worked={<p>{say.derived(slicingWorkings.sliceG)}</p>}
                   />
                   <Answer
-                    label="Slices in all"
+                    label={say.slicesInAll}
                     value={slices === null ? null : `${slices}`}
-                    worked={<p>Slices of a mould times the moulds. Derived.</p>}
+                    worked={<p>{say.slicesMouldTimesMouldsDerived}</p>}
                   />
                 </>
               ) : null}
               <Answer
-                label="Portions"
+                label={say.portions}
                 value={portions === null ? null : `${portions}`}
                 worked={
                   <p>
-                    {byThickness ? slicingWorkings.portions : slicingWorkings.packs} Derived.{' '}
-                    {habitText(computed)}
+                    {say.derived2(
+                      byThickness ? slicingWorkings.portions : slicingWorkings.packs,
+                      habitText(computed),
+                    )}
                   </p>
                 }
               />
               <Answer
-                label="A portion weighs"
+                label={say.aPortionWeighs}
                 value={mass(portionG)}
-                worked={
-                  <p>{byThickness ? 'A slice times slices to a portion.' : 'As you wrote it.'} Derived.</p>
-                }
+                worked={<p>{say.derived3(byThickness ? say.aSliceTimesSlicesToA : say.asYouWroteIt)}</p>}
               />
               <Answer
-                label="Sold in all"
+                label={say.soldInAll}
                 value={mass(soldG)}
-                worked={<p>Portions times their weight. Ends, crumbs and rest are not in it. Derived.</p>}
+                worked={<p>{say.portionsTimesWeightEndsCrumbs}</p>}
               >
-                {packed && packed.restG > 0 ? <p>{gramsText(packed.restG)} rest.</p> : null}
+                {packed && packed.restG > 0 ? <p>{say.rest(gramsText(packed.restG))}</p> : null}
               </Answer>
             </div>
           </>

@@ -2,6 +2,7 @@ import type { PricingMethod } from '@larderwright/calc/plan';
 import type { QuantityKind, Unit } from '@larderwright/calc/quantities';
 import type { CutBy } from '@larderwright/calc/slicing';
 import type { ComponentChildren } from 'preact';
+import * as say from '#words/slice-and-price/cut-fields.ts';
 import { ChoiceField } from '../parts/choice-field.tsx';
 import { at } from '../parts/finding-list.tsx';
 import { NumberField } from '../parts/number-field.tsx';
@@ -31,8 +32,8 @@ function SliceField(props: SliceFieldProps) {
 }
 
 const CUTS: readonly { value: CutBy; label: string }[] = [
-  { value: 'thickness', label: 'slices of a thickness' },
-  { value: 'mass', label: 'portions of a weight' },
+  { value: 'thickness', label: say.slicesOfAThickness },
+  { value: 'mass', label: say.portionsOfAWeight },
 ];
 
 /** How the finished pieces are cut. */
@@ -41,46 +42,42 @@ export function CutFields() {
   return (
     <div class="fields">
       <ChoiceField
-        label="Cut into"
+        label={say.cutInto}
         value={cutBy}
         choices={CUTS}
         onChoose={(value) => editAt('slicing.cutBy', value)}
       />
       <SliceField
         path="product.finished"
-        label="Finished weight, all moulds, after chilling"
+        label={say.finishedWeightAllMouldsAfter}
         kind="mass"
         units={MASSES}
-        hint="Weighed. Blank: what the plan expects."
+        hint={say.weighedBlankWhatThePlanExpects}
       />
       {cutBy === 'thickness' ? (
         <>
           <SliceField
             path="slicing.length"
-            label="Length of a piece along the cut"
+            label={say.lengthOfAPieceAlongThe}
             kind="length"
             units={LENGTHS}
-            hint="Blank: the inside length of the mould."
+            hint={say.blankTheInsideLengthOfThe}
           />
-          <SliceField path="slicing.thickness" label="Slice" kind="length" units={LENGTHS} />
-          <SliceField path="slicing.endTrim" label="Off each end" kind="length" units={LENGTHS} />
+          <SliceField path="slicing.thickness" label={say.slice} kind="length" units={LENGTHS} />
+          <SliceField path="slicing.endTrim" label={say.offEachEnd} kind="length" units={LENGTHS} />
           <SliceField
             path="slicing.kerf"
-            label="Taken by the blade, each slice"
+            label={say.takenByTheBladeEachSlice}
             kind="length"
             units={['mm']}
-            hint="0 for a wire, about 0.5 mm for a knife: common practice, no source."
+            hint={say.n0WireAbout05Mm}
           />
-          <SliceField path="slicing.slicesPerPortion" label="Slices to a portion" kind="count" />
+          <SliceField path="slicing.slicesPerPortion" label={say.slicesToAPortion} kind="count" />
         </>
       ) : (
         <>
-          <SliceField path="slicing.packMass" label="Weight of a portion" kind="mass" units={MASSES} />
-          <SliceField
-            path="slicing.endLoss"
-            label="Ends and crumbs, of the finished weight"
-            kind="fraction"
-          />
+          <SliceField path="slicing.packMass" label={say.weightOfAPortion} kind="mass" units={MASSES} />
+          <SliceField path="slicing.endLoss" label={say.endsCrumbsFinishedWeight} kind="fraction" />
         </>
       )}
     </div>
@@ -94,14 +91,14 @@ export function PriceFields() {
   return (
     <div class="fields">
       <ChoiceField
-        label="Price by"
+        label={say.priceBy}
         value={method}
         choices={PRICING_CHOICES}
         onChoose={(value) => editAt('plan.pricing', value)}
       />
       <SliceField path={share.path} label={share.label} kind="fraction" />
-      <SliceField path="plan.tax" label="Tax on the price" kind="fraction" hint="Type 0 for none." />
-      <TextField path="plan.currency" label="Currency" hint="What your money is called here. A label only." />
+      <SliceField path="plan.tax" label={say.taxOnThePrice} kind="fraction" hint={say.type0ForNone} />
+      <TextField path="plan.currency" label={say.currency} hint={say.whatMoneyCalledHereLabelOnly} />
     </div>
   );
 }

@@ -1,5 +1,6 @@
 import type { Price } from '@larderwright/calc/plan';
 import { useContext } from 'preact/hooks';
+import * as say from '#words/slice-and-price/price-answers.ts';
 import { Answer } from '../parts/answer.tsx';
 import { Computed } from '../parts/computed.tsx';
 import { Links } from '../parts/links.ts';
@@ -19,37 +20,33 @@ export function PriceAnswers() {
         const price = (label: string, { exTax, incTax }: Price, more = '') => (
           <Answer
             label={label}
-            value={exTax === null ? null : `${money(exTax)} before tax`}
-            missing="Cannot tell: the cost, the share or the portions are missing"
-            worked={
-              <p>
-                {slicingWorkings.price} {more} Common practice, no source; derived. Shown to the smallest
-                coin, reckoned unrounded.
-              </p>
-            }
+            value={exTax === null ? null : say.beforeTax(money(exTax))}
+            missing={say.cannotTellCostSharePortions}
+            worked={<p>{say.commonPracticeNoSourceDerived(slicingWorkings.price, more)}</p>}
           >
-            <p>{incTax === null ? 'With tax: not known.' : `With tax: ${money(incTax)}.`}</p>
+            <p>{incTax === null ? say.withTaxNotKnown : say.withTax(money(incTax))}</p>
           </Answer>
         );
         return (
           <>
             {base === null ? (
               <p class="say">
-                The cost of the batch is not complete. It is worked out in{' '}
-                <a href={links.worksheets['plan-and-cost']}>the plan</a>, from the price of every line.
+                {say.costBatchNotCompleteWorkedOut(
+                  <a href={links.worksheets['plan-and-cost']}>{say.thePlan}</a>,
+                )}
               </p>
             ) : null}
             <div class="answers">
               <Answer
-                label="Food, a portion sold"
+                label={say.foodAPortionSold}
                 value={values.foodPerPortion === null ? null : money(values.foodPerPortion)}
-                missing="Cannot tell: the food cost or the portions are missing"
-                worked={<p>Food cost of the batch divided by the portions that are sold. Derived.</p>}
+                missing={say.cannotTellFoodCostPortions}
+                worked={<p>{say.foodCostBatchDividedPortions}</p>}
               />
-              {price('A portion', values.pricePerPortion)}
-              {slice.cutBy === 'thickness' ? price('A slice', values.pricePerSlice) : null}
-              {price('A kilogram', values.pricePerKg)}
-              {price('A pound', values.pricePerLb, slicingWorkings.perPound)}
+              {price(say.aPortion, values.pricePerPortion)}
+              {slice.cutBy === 'thickness' ? price(say.aSlice, values.pricePerSlice) : null}
+              {price(say.aKilogram, values.pricePerKg)}
+              {price(say.aPound, values.pricePerLb, slicingWorkings.perPound)}
             </div>
           </>
         );

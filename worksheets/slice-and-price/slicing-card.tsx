@@ -1,3 +1,4 @@
+import * as say from '#words/slice-and-price/slicing-card.ts';
 import type { Paper } from '../batch-sheet/sheet-page.tsx';
 import { Block, Cell, WriteIn } from '../batch-sheet/write-in.tsx';
 import { BLANK_HEAD } from '../parts/card-head.ts';
@@ -25,52 +26,52 @@ export function SlicingCard({ computed, paper, standing }: SlicingCardProps) {
   const results = card?.results;
   return (
     <PrintCard
-      title="Slice, portion, price"
+      title={say.slicePortionPrice}
       head={computed?.head ?? BLANK_HEAD}
       paper={paper}
       stops={[]}
       standing={standing}
-      noRules="Rule set: none, nothing here is judged by one"
+      noRules={say.ruleSetNoneNothingHereJudged}
     >
-      <Block no={1} title="Cut">
+      <Block no={1} title={say.cut}>
         <div class="write-row">
-          <WriteIn label="Product" value={computed?.head.product} wide />
-          <WriteIn label="Cut into" value={card?.cutBy ?? null} wide />
-          <WriteIn label="Finished, all" value={inputs?.finished} unit="g" />
-          <WriteIn label="Moulds" value={inputs?.moulds} />
+          <WriteIn label={say.product} value={computed?.head.product} wide />
+          <WriteIn label={say.cutInto} value={card?.cutBy ?? null} wide />
+          <WriteIn label={say.finishedAll} value={inputs?.finished} unit="g" />
+          <WriteIn label={say.moulds} value={inputs?.moulds} />
         </div>
         <div class="write-row">
-          <WriteIn label="Length" value={inputs?.length} unit="mm" />
-          <WriteIn label="Slice" value={inputs?.thickness} unit="mm" />
-          <WriteIn label="Each end" value={inputs?.endTrim} unit="mm" />
-          <WriteIn label="Blade" value={inputs?.kerf} unit="mm" />
-          <WriteIn label="Slices a portion" value={inputs?.slicesPerPortion} />
-          <WriteIn label="Portion by weight" value={inputs?.packMass} unit="g" />
-          <WriteIn label="Ends, crumbs" value={inputs?.endLoss} unit="%" />
+          <WriteIn label={say.length} value={inputs?.length} unit="mm" />
+          <WriteIn label={say.slice} value={inputs?.thickness} unit="mm" />
+          <WriteIn label={say.eachEnd} value={inputs?.endTrim} unit="mm" />
+          <WriteIn label={say.blade} value={inputs?.kerf} unit="mm" />
+          <WriteIn label={say.slicesAPortion} value={inputs?.slicesPerPortion} />
+          <WriteIn label={say.portionByWeight} value={inputs?.packMass} unit="g" />
+          <WriteIn label={say.endsCrumbs} value={inputs?.endLoss} unit="%" />
         </div>
         <div class="write-row">
-          <WriteIn label="One mould" value={results?.perMould} unit="g" />
-          <WriteIn label="Slices in all" value={results?.slices} />
-          <WriteIn label="A slice" value={results?.sliceMass} unit="g" />
-          <WriteIn label="Portions" value={results?.portions} />
-          <WriteIn label="A portion" value={results?.portion} unit="g" />
-          <WriteIn label="Sold in all" value={results?.sold} unit="g" />
+          <WriteIn label={say.oneMould} value={results?.perMould} unit="g" />
+          <WriteIn label={say.slicesInAll} value={results?.slices} />
+          <WriteIn label={say.aSlice} value={results?.sliceMass} unit="g" />
+          <WriteIn label={say.portions} value={results?.portions} />
+          <WriteIn label={say.aPortion} value={results?.portion} unit="g" />
+          <WriteIn label={say.soldInAll} value={results?.sold} unit="g" />
         </div>
       </Block>
-      <Block no={2} title="Price" stacked>
+      <Block no={2} title={say.price} stacked>
         <div class="write-row">
-          <WriteIn label="Food, the batch" value={results?.food} />
-          <WriteIn label="All costs, the batch" value={results?.full} />
-          <WriteIn label={card?.shareName ?? 'Gross profit, of price'} value={inputs?.share} unit="%" />
-          <WriteIn label="Tax" value={inputs?.tax} unit="%" />
+          <WriteIn label={say.foodTheBatch} value={results?.food} />
+          <WriteIn label={say.allCostsTheBatch} value={results?.full} />
+          <WriteIn label={card?.shareName ?? say.grossProfitOfPrice} value={inputs?.share} unit="%" />
+          <WriteIn label={say.tax} value={inputs?.tax} unit="%" />
         </div>
         <table class="sheet-table">
           <thead>
             <tr>
-              <th scope="col">For</th>
-              <th scope="col">Before tax</th>
-              <th scope="col">With tax</th>
-              <th scope="col">On the menu</th>
+              <th scope="col">{say.forWord}</th>
+              <th scope="col">{say.beforeTax}</th>
+              <th scope="col">{say.withTax}</th>
+              <th scope="col">{say.onTheMenu}</th>
             </tr>
           </thead>
           <tbody>
@@ -89,14 +90,14 @@ export function SlicingCard({ computed, paper, standing }: SlicingCardProps) {
           </tbody>
         </table>
       </Block>
-      <Block no={3} title="As cut">
+      <Block no={3} title={say.asCut}>
         <div class="write-row">
-          <WriteIn label="Slices cut" />
-          <WriteIn label="Mean of ten" unit="g" />
-          <WriteIn label="Ends, crumbs" unit="g" />
-          <WriteIn label="Out of chill, from" />
-          <WriteIn label="Back by" />
-          <WriteIn label="Cut by, date" />
+          <WriteIn label={say.slicesCut} />
+          <WriteIn label={say.meanOfTen} unit="g" />
+          <WriteIn label={say.endsCrumbs} unit="g" />
+          <WriteIn label={say.outOfChillFrom} />
+          <WriteIn label={say.backBy} />
+          <WriteIn label={say.cutByDate} />
         </div>
       </Block>
     </PrintCard>

@@ -1,4 +1,5 @@
 import { newThermometerSlice } from '@larderwright/calc/thermometer';
+import * as say from '#words/thermometer/Thermometer.ts';
 import type { SiteLinks } from '../parts/links.ts';
 import { CardDesk } from '../parts/print-card.tsx';
 import { WorksheetFrame } from '../parts/worksheet-frame.tsx';
@@ -19,14 +20,14 @@ export default function Thermometer({ links, standing }: { links: SiteLinks; sta
   return (
     <WorksheetFrame links={links}>
       <section aria-labelledby="place">
-        <h2 id="place">Where water boils here</h2>
+        <h2 id="place">{say.whereWaterBoilsHere}</h2>
         <PlaceFields findings={findings} />
       </section>
       <section aria-labelledby="check">
-        <h2 id="check">The check</h2>
+        <h2 id="check">{say.theCheck}</h2>
         <ThermometerList findings={findings} />
       </section>
-      <CardDesk about="The record of the check: what each thermometer showed, its offset at the limit, what its display must show, and when it is due.">
+      <CardDesk about={say.recordCheckWhatEachThermometer}>
         {(paper) => <CheckCard computed={ready} paper={paper} standing={standing} />}
       </CardDesk>
     </WorksheetFrame>

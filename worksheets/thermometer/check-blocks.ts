@@ -1,5 +1,6 @@
 import type { Batch } from '@larderwright/calc/batch';
 import { type Entry, fixedText, unitLabel } from '@larderwright/calc/quantities';
+import * as say from '#words/thermometer/check-blocks.ts';
 import { filled, words } from '../batch-sheet/build/filled.ts';
 import { sheetVerdicts } from '../batch-sheet/build/verdicts.ts';
 import type { CardBlock } from '../parts/card-blocks.tsx';
@@ -7,9 +8,6 @@ import type { CheckFigures } from './check-figures.ts';
 import { boilText, mustShowText, offsetText } from './figures.ts';
 
 const made = (text: string | null) => (text === null ? null : ({ text, flag: 'W' } as const));
-
-const HOLD_LINE =
-  'A thermometer that fails is taken out of use, never used with a correction in the head. What was cooked since its last good check is on hold.';
 
 /** A height as it was typed: it lies beyond what a length in a kitchen may be. */
 function heightOf({ text, unit }: Entry) {
@@ -24,41 +22,41 @@ export function checkBlocks(
   const of = (id: string) => values.checked.find((checked) => checked.id === id);
   return [
     {
-      title: 'Where the check is made',
+      title: say.whereTheCheckIsMade,
       rows: [
         [
-          { label: 'Kitchen', value: words(batch.product.kitchen), wide: true },
-          { label: 'Height', value: heightOf(slice.altitude) },
-          { label: 'Pressure here', value: filled('pressure', slice.pressure, slice.pressure.unit) },
+          { label: say.kitchen, value: words(batch.product.kitchen), wide: true },
+          { label: say.height, value: heightOf(slice.altitude) },
+          { label: say.pressureHere, value: filled('pressure', slice.pressure, slice.pressure.unit) },
           {
-            label: 'Water boils at',
+            label: say.waterBoilsAt,
             value: made(values.boil ? boilText(values.boil.tempC) : null),
             unit: '°C',
           },
         ],
         [
           {
-            label: 'May be off, ±',
+            label: say.mayBeOff,
             value: filled('temperature-difference', slice.tolerance, slice.tolerance.unit),
           },
-          { label: 'A check is good for', value: filled('time', slice.goodFor, slice.goodFor.unit) },
-          { label: 'Limit', value: limit ?? `${fixedText(limitC, 0)} °C, no limit named`, wide: true },
+          { label: say.aCheckIsGoodFor, value: filled('time', slice.goodFor, slice.goodFor.unit) },
+          { label: say.limit, value: limit ?? say.cNoLimitNamed(fixedText(limitC, 0)), wide: true },
         ],
       ],
     },
     {
-      title: 'Each thermometer',
+      title: say.eachThermometer,
       table: {
         columns: [
-          'Name',
-          'In ice',
-          'In boil',
-          'Step',
-          'Error ±',
-          'Off at the limit',
-          'MUST SHOW',
-          'Day, by',
-          'Due',
+          say.name,
+          say.inIce,
+          say.inBoil,
+          say.step,
+          say.error,
+          say.offAtTheLimit,
+          say.mustShow,
+          say.dayBy,
+          say.due,
         ],
         rows: slice.thermometers.map((thermometer) => {
           const { id, name, ice, boil, step, error, checkedOn, checkedBy } = thermometer;
@@ -78,7 +76,7 @@ export function checkBlocks(
         blankRows: 2,
       },
       verdicts: sheetVerdicts(verdicts),
-      lines: [HOLD_LINE],
+      lines: [say.holdLine],
     },
   ];
 }

@@ -1,3 +1,4 @@
+import * as say from '#words/thermometer/check-card.ts';
 import type { Paper } from '../batch-sheet/sheet-page.tsx';
 import { BLANK_HEAD } from '../parts/blank-head.ts';
 import { type CardBlock, CardBlocks } from '../parts/card-blocks.tsx';
@@ -6,42 +7,39 @@ import type { ThermometerComputed } from './compute.ts';
 
 const BLANK: readonly CardBlock[] = [
   {
-    title: 'Where the check is made',
+    title: say.whereTheCheckIsMade,
     rows: [
       [
-        { label: 'Kitchen', wide: true },
-        { label: 'Height', unit: 'm' },
-        { label: 'Pressure here', unit: 'hPa' },
-        { label: 'Water boils at', unit: '°C' },
+        { label: say.kitchen, wide: true },
+        { label: say.height, unit: 'm' },
+        { label: say.pressureHere, unit: 'hPa' },
+        { label: say.waterBoilsAt, unit: '°C' },
       ],
       [
-        { label: 'May be off, ±', unit: '°C' },
-        { label: 'A check is good for', unit: 'days' },
-        { label: 'Limit', unit: '°C', wide: true },
+        { label: say.mayBeOff, unit: '°C' },
+        { label: say.aCheckIsGoodFor, unit: say.days },
+        { label: say.limit, unit: '°C', wide: true },
       ],
     ],
   },
   {
-    title: 'Each thermometer',
+    title: say.eachThermometer,
     table: {
       columns: [
-        'Name',
-        'In ice',
-        'In boil',
-        'Step',
-        'Error ±',
-        'Off at the limit',
-        'MUST SHOW',
-        'Day, by',
-        'Due',
+        say.name,
+        say.inIce,
+        say.inBoil,
+        say.step,
+        say.error,
+        say.offAtTheLimit,
+        say.mustShow,
+        say.dayBy,
+        say.due,
       ],
       rows: [],
       blankRows: 8,
     },
-    lines: [
-      'Must show: limit, plus what it shows too much there, plus its error, rounded up to a step of the display.',
-      'A thermometer that fails is taken out of use, never used with a correction in the head. What was cooked since its last good check is on hold.',
-    ],
+    lines: [say.mustShowLimitPlusWhatShows, say.thermometerFailsTakenOutUse],
   },
 ];
 
@@ -55,12 +53,12 @@ interface CheckCardProps {
 export function CheckCard({ computed, paper, standing }: CheckCardProps) {
   return (
     <PrintCard
-      title="Thermometer check"
+      title={say.thermometerCheck}
       head={computed?.head ?? BLANK_HEAD}
       paper={paper}
       stops={computed?.stops ?? []}
       standing={standing}
-      noRules="Tolerance and term: common practice, no source; no rule set"
+      noRules={say.toleranceTermCommonPracticeNo}
     >
       <CardBlocks blocks={computed?.blocks ?? BLANK} />
     </PrintCard>

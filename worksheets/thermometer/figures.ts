@@ -1,9 +1,10 @@
 import { fixedText } from '@larderwright/calc/quantities';
+import * as say from '#words/thermometer/figures.ts';
 
 /** A difference with its sign, °C, to the tenth; away from nothing, never toward it. */
 export function offsetText(offsetC: number | null): string | null {
   if (offsetC === null) return null;
-  if (Math.abs(offsetC) < 0.05) return 'right, within 0.05 °C';
+  if (Math.abs(offsetC) < 0.05) return say.rightWithin005C;
   const size = fixedText(Math.abs(offsetC), 1, 'up');
   return `${offsetC > 0 ? '+' : '−'}${size} °C`;
 }

@@ -1,4 +1,5 @@
 import type { Finding } from '@larderwright/calc/findings';
+import * as say from '#words/thermometer/place-fields.ts';
 import { Answer } from '../parts/answer.tsx';
 import { at } from '../parts/finding-list.tsx';
 import { NumberField } from '../parts/number-field.tsx';
@@ -16,49 +17,49 @@ export function PlaceFields({ findings }: { findings: readonly Finding[] }) {
       <div class="fields">
         <NumberField
           path="thermometers.altitude"
-          label="Height above sea level"
+          label={say.heightAboveSeaLevel}
           kind="length"
           units={['m', 'ft']}
           range={{ min: 0, max: 5_500_000 }}
-          hint="Type 0 at the sea. Blank: unknown, and the boil is not used."
+          hint={say.type0SeaBlankUnknownBoil}
           findings={at(findings, 'thermometers.altitude')}
         />
         <NumberField
           path="thermometers.pressure"
-          label="Or the pressure here"
+          label={say.orThePressureHere}
           kind="pressure"
           units={['hPa', 'kPa']}
           range={{ min: 50, max: 110 }}
-          hint="Read in the kitchen, not reduced to sea level. It rules over the height."
+          hint={say.readKitchenNotReducedSeaLevel}
           findings={at(findings, 'thermometers.pressure')}
         />
         <NumberField
           path="thermometers.tolerance"
-          label="May be off by, ±"
+          label={say.mayBeOffBy}
           kind="temperature-difference"
           units={['dC', 'dF']}
           range={{ min: 0, max: 5 }}
-          hint="Common practice, no source. Your plan may say less."
+          hint={say.commonPracticeNoSourcePlanMay}
           findings={at(findings, 'thermometers.tolerance')}
         />
         <NumberField
           path="thermometers.goodFor"
-          label="A check is good for"
+          label={say.aCheckIsGoodFor}
           kind="time"
           units={['d']}
           range={{ min: 0, max: 525_600 }}
-          hint="And never after a fall. Common practice, no source."
+          hint={say.neverAfterFallCommonPracticeNo}
           findings={at(findings, 'thermometers.goodFor')}
         />
       </div>
       <div class="answers">
         <Answer
-          label="Water boils here at"
+          label={say.waterBoilsHereAt}
           value={boil ? boilText(boil.tempC) : null}
-          missing="Cannot tell: no height and no pressure"
+          missing={say.cannotTellNoHeightNoPressure}
           worked={<p>{thermometerWorkings.boil}</p>}
         >
-          {boil?.from === 'altitude' ? <p>By the height alone; weather moves it by up to 1 °C.</p> : null}
+          {boil?.from === 'altitude' ? <p>{say.heightAloneWeatherMovesUp1}</p> : null}
         </Answer>
       </div>
     </>

@@ -1,3 +1,4 @@
+import * as say from '#words/thermometer/result.ts';
 import { Answer } from '../parts/answer.tsx';
 import { Computed } from '../parts/computed.tsx';
 import { VerdictLine } from '../parts/verdict-line.tsx';
@@ -20,38 +21,38 @@ export function Result({ id }: { id: string }) {
             <VerdictLine verdict={verdict} />
             <div class="answers">
               <Answer
-                label="Off in ice, and in boiling water"
+                label={say.offInIceAndInBoiling}
                 value={
                   checked.iceOffsetC === null && checked.boilOffsetC === null
                     ? null
-                    : `${offsetText(checked.iceOffsetC) ?? 'not read'}; ${offsetText(checked.boilOffsetC) ?? 'not read'}`
+                    : `${offsetText(checked.iceOffsetC) ?? say.notRead}; ${offsetText(checked.boilOffsetC) ?? say.notRead}`
                 }
-                missing="Cannot tell: not read"
+                missing={say.cannotTellNotRead}
                 worked={<p>{thermometerWorkings.offset}</p>}
               />
               <Answer
-                label={limit ? `Off at the limit, ${limit}` : 'Off at 70 °C (158 °F), no limit being named'}
+                label={limit ? say.offAtTheLimit(limit) : say.offAt70C158F}
                 value={offsetText(here.offsetC)}
-                missing="Cannot tell: not read"
+                missing={say.cannotTellNotRead}
                 worked={<p>{thermometerWorkings.offset}</p>}
               />
               <Answer
-                label="Its display must show"
+                label={say.itsDisplayMustShow}
                 value={here.mustShow ? mustShowText(here.mustShow) : null}
                 missing={
-                  checked.state === 'pass'
-                    ? 'Cannot tell: its error is not written down'
-                    : 'Nothing: no good check'
+                  checked.state === 'pass' ? say.cannotTellErrorNotWrittenDown : say.nothingNoGoodCheck
                 }
                 worked={<p>{thermometerWorkings.action}</p>}
               >
                 {here.logs > 0 ? (
                   <p>
-                    {here.logs === 1 ? 'One log' : `${here.logs} logs`} of this batch{' '}
-                    {here.logs === 1 ? 'is' : 'are'} judged with it.
+                    {say.ofThisBatchAreJudgedWith(
+                      here.logs === 1 ? say.oneLog : say.logs(here.logs),
+                      here.logs,
+                    )}
                   </p>
                 ) : (
-                  <p>Name it beside a probe on the cook log, and its log is judged with it.</p>
+                  <p>{say.nameBesideProbeCookLogLog}</p>
                 )}
               </Answer>
             </div>

@@ -1,5 +1,6 @@
 import type { Finding } from '@larderwright/calc/findings';
 import { newThermometer, type Thermometer } from '@larderwright/calc/thermometer';
+import * as say from '#words/thermometer/thermometer-list.ts';
 import { DateField } from '../parts/date-field.tsx';
 import { at } from '../parts/finding-list.tsx';
 import { later } from '../parts/later.tsx';
@@ -33,7 +34,7 @@ export function ThermometerList({ findings }: { findings: readonly Finding[] }) 
       <RemovedRowLine list={LIST} />
       <p class="buttons">
         <button type="button" disabled={waking} onClick={() => addRow(LIST, newThermometer(newId()))}>
-          Add another thermometer
+          {say.addAnotherThermometer}
         </button>
       </p>
     </div>
@@ -54,45 +55,45 @@ function ThermometerCard({ id, name, findings, removable }: CardProps) {
     <fieldset class="probe">
       <legend>{name}</legend>
       <div class="fields">
-        <TextField {...own('name')} label="Thermometer" hint="As it is marked." />
+        <TextField {...own('name')} label={say.thermometer} hint={say.asItIsMarked} />
         <NumberField
           {...own('ice')}
-          label="Shows in ice"
+          label={say.showsInIce}
           kind="temperature"
           units={['C', 'F']}
-          hint="Crushed ice and water, stirred. Wait until it stands still."
+          hint={say.crushedIceWaterStirredWait}
         />
         <NumberField
           {...own('boil')}
-          label="Shows in boiling water"
+          label={say.showsInBoilingWater}
           kind="temperature"
           units={['C', 'F']}
-          hint="A rolling boil, the tip off the bottom."
+          hint={say.aRollingBoilTheTipOff}
         />
         <NumberField
           {...own('step')}
-          label="Step of its display"
+          label={say.stepOfItsDisplay}
           kind="temperature-difference"
           units={['dC', 'dF']}
           range={{ min: 0, max: 5 }}
-          hint="0.1 or 1, as it counts."
+          hint={say.n01Or1AsIt}
         />
         <NumberField
           {...own('error')}
-          label="Error after the check, ±"
+          label={say.errorAfterTheCheck}
           kind="temperature-difference"
           units={['dC', 'dF']}
           range={{ min: 0, max: 10 }}
-          hint="As its maker prints it. Blank is unknown, and then no verdict can be given."
+          hint={say.makerPrintsBlankUnknownThenNo}
         />
-        <DateField {...own('checkedOn')} label="Checked on" />
-        <TextField {...own('checkedBy')} label="Checked by" />
+        <DateField {...own('checkedOn')} label={say.checkedOn} />
+        <TextField {...own('checkedBy')} label={say.checkedBy} />
       </div>
       <Result id={id} meanwhile={<NotYet />} />
       {removable ? (
         <p class="buttons">
           <button type="button" onClick={() => removeRow(LIST, id, name)}>
-            Remove {name}
+            {say.remove(name)}
           </button>
         </p>
       ) : null}

@@ -1,4 +1,5 @@
 import { newYieldSlice } from '@larderwright/calc/yield';
+import * as say from '#words/trim-and-yield/TrimAndYield.ts';
 import { BlankForm } from '../parts/blank-form.tsx';
 import { later } from '../parts/later.tsx';
 import type { SiteLinks } from '../parts/links.ts';
@@ -22,27 +23,24 @@ export default function TrimAndYield({ links, standing }: { links: SiteLinks; st
   return (
     <WorksheetFrame links={links}>
       <section aria-labelledby="tests">
-        <h2 id="tests">Trim tests</h2>
-        <p class="say">
-          Weigh the piece as bought, trim it as you always do, weigh every pile. Three pieces on three days
-          say more than one.
-        </p>
+        <h2 id="tests">{say.trimTests}</h2>
+        <p class="say">{say.weighPieceBoughtTrimAlwaysDo}</p>
         <Tests
           meanwhile={
             <BlankForm
-              caption="One cut, three trials"
-              columns={['Pile', 'Trial 1, g', 'Trial 2, g', 'Trial 3, g', 'Share, %', 'Worth a kg']}
+              caption={say.oneCutThreeTrials}
+              columns={[say.pile, say.trial1G, say.trial2G, say.trial3G, say.share, say.worthAKg]}
               rows={8}
             />
           }
         />
         <p class="buttons">
           <button type="button" class="press-first" disabled={waking} onClick={addTest}>
-            Begin a test
+            {say.beginATest}
           </button>
         </p>
       </section>
-      <CardDesk about="A butcher’s test card for each cut, with room to sign.">
+      <CardDesk about={say.butchersTestCardEachCutRoom}>
         {(paper) => <TestCard computed={ready} paper={paper} standing={standing} />}
       </CardDesk>
     </WorksheetFrame>

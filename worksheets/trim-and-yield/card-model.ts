@@ -1,5 +1,6 @@
 import { type Entry, fixedText } from '@larderwright/calc/quantities';
 import type { Spread, YieldSlice, YieldTest, YieldTestResult, YieldValues } from '@larderwright/calc/yield';
+import * as say from '#words/trim-and-yield/card-model.ts';
 import { filled, worked } from '../batch-sheet/build/filled.ts';
 import type { Filled } from '../batch-sheet/sheet-model.ts';
 import { percentText } from '../parts/number-text.ts';
@@ -33,7 +34,7 @@ export interface TestCardModel {
   >;
 }
 
-const ROLES = { usable: 'usable', 'by-product': 'by-product', waste: 'waste' } as const;
+const ROLES = { usable: say.usable, 'by-product': say.byProduct, waste: say.waste } as const;
 
 function made(text: string | null): Filled | null {
   return text === null ? null : { text, flag: 'W' };
@@ -92,5 +93,5 @@ function testCard(test: YieldTest, result: YieldTestResult, currency: string): T
 function usualText({ usualLow, usualHigh }: YieldTest): Filled | null {
   const [low, high] = [filled('fraction', usualLow, '%'), filled('fraction', usualHigh, '%')];
   if (low === null && high === null) return null;
-  return { text: `${low?.text ?? '?'} to ${high?.text ?? '?'}`, flag: 'E' };
+  return { text: say.to(low?.text ?? '?', high?.text ?? '?'), flag: 'E' };
 }

@@ -1,6 +1,7 @@
 import type { FormulaLine } from '@larderwright/calc/formula';
 import { enteredEntry, plainText } from '@larderwright/calc/quantities';
 import { useContext, useState } from 'preact/hooks';
+import * as phrases from '#words/trim-and-yield/copy-yield.ts';
 import { ChoiceField } from '../parts/choice-field.tsx';
 import { Links } from '../parts/links.ts';
 import { withPlanLine } from '../plan-and-cost/plan-edits.ts';
@@ -20,7 +21,7 @@ export function CopyYield({ usable, name }: { usable: number | null; name: strin
   if (lines.length === 0)
     return (
       <p class="say">
-        To use this yield in a plan, <a href={links.worksheets['batch-formula']}>write the formula</a> first.
+        {phrases.toUseThisYieldInA(<a href={links.worksheets['batch-formula']}>{phrases.writeTheFormula}</a>)}
       </p>
     );
   const line = lines.find(({ id }) => id === chosen) ?? null;
@@ -30,22 +31,22 @@ export function CopyYield({ usable, name }: { usable: number | null; name: strin
     if (!line) return;
     edit((batch) => withPlanLine(batch, line.id, { trimYield: enteredEntry(percent, '%') }));
     const stands = $batch.get().plan?.lines.some(({ lineId }) => lineId === line.id);
-    say(stands ? `The plan now counts ${percent} % yield for ${line.name || 'this line'}.` : '');
+    say(stands ? phrases.thePlanNowCountsYieldFor(percent, line.name || phrases.thisLine) : '');
   };
   return (
     <div class="add-row">
       <ChoiceField
-        label={`Line of the formula cut from ${name}`}
+        label={phrases.lineOfTheFormulaCutFrom(name)}
         value={chosen}
-        empty="Choose a line"
+        empty={phrases.chooseALine}
         choices={lines.map(({ id, name: lineName }, place) => ({
           value: id,
-          label: lineName || `Line ${place + 1}`,
+          label: lineName || phrases.line(place + 1),
         }))}
         onChoose={choose}
       />
       <button type="button" disabled={line === null} onClick={copy}>
-        Use {percent} % in the plan
+        {phrases.useInThePlan(percent)}
       </button>
       <p class="say" role="status">
         {said}

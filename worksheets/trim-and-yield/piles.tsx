@@ -1,6 +1,7 @@
 import type { Finding } from '@larderwright/calc/findings';
 import type { TrimRole, YieldTest } from '@larderwright/calc/yield';
 import { type ComponentChildren, Fragment } from 'preact';
+import * as say from '#words/trim-and-yield/piles.ts';
 import { ChoiceField } from '../parts/choice-field.tsx';
 import { at } from '../parts/finding-list.tsx';
 import { NumberField } from '../parts/number-field.tsx';
@@ -10,9 +11,9 @@ import { editAt } from '../state/store.ts';
 import { addPart } from './test-edits.ts';
 
 const ROLES: readonly { value: TrimRole; label: string }[] = [
-  { value: 'usable', label: 'usable: bought for this' },
-  { value: 'by-product', label: 'by-product: worth something' },
-  { value: 'waste', label: 'waste' },
+  { value: 'usable', label: say.usableBoughtForThis },
+  { value: 'by-product', label: say.byProductWorthSomething },
+  { value: 'waste', label: say.waste },
 ];
 
 interface PilesProps {
@@ -27,15 +28,15 @@ export function Piles({ test, findings, money }: PilesProps) {
   const list = `${path}.parts`;
   return (
     <>
-      <h4>The piles</h4>
+      <h4>{say.thePiles}</h4>
       <ul class="ledger">
         {test.parts.map((part, place) => (
           <Fragment key={part.id}>
             <RemovedRowLine list={list} place={place} as="li" />
-            <li class="ledger-row ledger-pile" aria-label={part.name || `pile ${place + 1}`}>
-              <TextField path={`${list}.${part.id}.name`} label="Pile" />
+            <li class="ledger-row ledger-pile" aria-label={part.name || say.pile(place + 1)}>
+              <TextField path={`${list}.${part.id}.name`} label={say.pile2} />
               <ChoiceField
-                label="Counts as"
+                label={say.countsAs}
                 value={part.role}
                 choices={ROLES}
                 onChoose={(role) => editAt(`${list}.${part.id}.role`, role)}
@@ -43,10 +44,10 @@ export function Piles({ test, findings, money }: PilesProps) {
               {part.role === 'by-product' ? (
                 <NumberField
                   path={`${list}.${part.id}.value`}
-                  label={`Saves elsewhere, the ${test.priceBasis}`}
+                  label={say.savesElsewhereThe(test.priceBasis)}
                   kind="money"
                   unitSlot={money}
-                  hint="Type 0 for nothing."
+                  hint={say.type0ForNothing}
                   findings={at(findings, `${list}.${part.id}.value`)}
                 />
               ) : (
@@ -55,7 +56,7 @@ export function Piles({ test, findings, money }: PilesProps) {
               <RowTools
                 list={list}
                 id={part.id}
-                label={part.name || `pile ${place + 1}`}
+                label={part.name || say.pile(place + 1)}
                 first={place === 0}
                 last={place === test.parts.length - 1}
               />
@@ -66,7 +67,7 @@ export function Piles({ test, findings, money }: PilesProps) {
       </ul>
       <p class="buttons">
         <button type="button" onClick={() => addPart(path, 'usable')}>
-          Add a pile
+          {say.addAPile}
         </button>
       </p>
     </>

@@ -1,5 +1,6 @@
 import { fixedText } from '@larderwright/calc/quantities';
 import type { YieldTest, YieldTestResult } from '@larderwright/calc/yield';
+import * as say from '#words/trim-and-yield/test-answers.ts';
 import { Answer } from '../parts/answer.tsx';
 import { FigureTable } from '../parts/figure-table.tsx';
 import { at, FindingList } from '../parts/finding-list.tsx';
@@ -22,10 +23,10 @@ function fieldName(field: string, test: YieldTest): string {
   const keys = field.split('.');
   const part = test.parts.find(({ id }) => keys.includes(id));
   const trial = test.trials.findIndex(({ id }) => keys.includes(id));
-  const pile = part ? part.name || 'an unnamed pile' : null;
-  if (field.endsWith('.value')) return `what a ${test.priceBasis} of ${pile ?? 'a by-product'} is worth`;
-  if (field.endsWith('.price')) return 'the price as bought';
-  if (trial >= 0) return `${pile ?? 'the weight as bought'} in trial ${trial + 1}`;
+  const pile = part ? part.name || say.anUnnamedPile : null;
+  if (field.endsWith('.value')) return say.whatAOfIsWorth(test.priceBasis, pile ?? say.aByProduct);
+  if (field.endsWith('.price')) return say.thePriceAsBought;
+  if (trial >= 0) return say.inTrial(pile ?? say.theWeightAsBought, trial + 1);
   return field;
 }
 
@@ -45,14 +46,17 @@ export function TestAnswers({ test, result, computed, currency }: TestAnswersPro
       />
       <div class="answers">
         <Answer
-          label="Yield, the mean of the trials"
+          label={say.yieldTheMeanOfTheTrials}
           value={usable === null ? null : percent(usable.mean)}
-          missing="Cannot tell: no trial is weighed out"
+          missing={say.cannotTellNoTrialIsWeighed}
           worked={
             <>
               <p>
-                {yieldWorkings.usable} {yieldWorkings.mean} {yieldWorkings.sampleSd} Derived; the test itself
-                is common practice, no source.
+                {say.derivedTestItselfCommon(
+                  yieldWorkings.usable,
+                  yieldWorkings.mean,
+                  yieldWorkings.sampleSd,
+                )}
               </p>
               <PileTable test={test} result={result} />
             </>
@@ -61,47 +65,37 @@ export function TestAnswers({ test, result, computed, currency }: TestAnswersPro
           {usable === null ? null : <p>{spreadText(usable, percent)}</p>}
         </Answer>
         <Answer
-          label="In no pile"
+          label={say.inNoPile}
           value={unaccounted === null ? null : percent(unaccounted.mean)}
-          missing="Cannot tell: a pile is not weighed"
-          worked={<p>{yieldWorkings.unaccounted} Derived: mass balance.</p>}
+          missing={say.cannotTellAPileIsNot}
+          worked={<p>{say.derivedMassBalance(yieldWorkings.unaccounted)}</p>}
         >
           {unaccounted === null ? null : <p>{spreadText(unaccounted, percent)}</p>}
         </Answer>
         <Answer
-          label="Cost of a usable kilogram"
+          label={say.costOfAUsableKilogram}
           value={costPerUsableKg === null ? null : money(costPerUsableKg.mean)}
-          missing="Cannot tell: a price, a pile or what a by-product is worth is missing"
-          worked={<p>{yieldWorkings.cost} The mean of the trials. Common practice, no source; derived.</p>}
+          missing={say.cannotTellPricePileWhatProduct}
+          worked={<p>{say.meanTrialsCommonPracticeNo(yieldWorkings.cost)}</p>}
         >
           {costPerUsableKg === null ? null : <p>{spreadText(costPerUsableKg, money)}</p>}
         </Answer>
         <Answer
-          label="Cost factor"
+          label={say.costFactor}
           value={costFactor === null ? null : fixedText(costFactor.mean, 3)}
-          worked={
-            <p>
-              {yieldWorkings.costFactor} Multiply a new market price by it, as long as trim and by-products
-              stay what they are. Derived.
-            </p>
-          }
+          worked={<p>{say.multiplyNewMarketPriceLongTrim(yieldWorkings.costFactor)}</p>}
         />
         <Answer
-          label="To buy, at the mean yield"
+          label={say.toBuyAtTheMeanYield}
           value={result.purchaseG === null ? null : gramsText(result.purchaseG)}
-          missing="Cannot tell: write the trimmed weight wanted"
-          worked={
-            <p>
-              {yieldWorkings.purchase} Never the weight plus the loss, which buys too little. Derived: mass
-              balance.
-            </p>
-          }
+          missing={say.cannotTellWriteTrimmedWeight}
+          worked={<p>{say.neverWeightPlusLossBuysToo(yieldWorkings.purchase)}</p>}
         />
         <Answer
-          label="To buy, to be safe"
+          label={say.toBuyToBeSafe}
           value={result.purchaseAtLowestG === null ? null : gramsText(result.purchaseAtLowestG)}
-          missing="Cannot tell: write the trimmed weight wanted"
-          worked={<p>{yieldWorkings.purchase} The lowest yield of the trials is taken. Derived.</p>}
+          missing={say.cannotTellWriteTrimmedWeight}
+          worked={<p>{say.lowestYieldTrialsTakenDerived(yieldWorkings.purchase)}</p>}
         />
       </div>
       <FindingList findings={at(computed.findings, `${path}.trials`)} />
@@ -112,13 +106,13 @@ export function TestAnswers({ test, result, computed, currency }: TestAnswersPro
 function PileTable({ test, result }: { test: YieldTest; result: YieldTestResult }) {
   return (
     <FigureTable
-      caption="Shares of the purchase"
-      columns={['Pile', 'Mean', 'Lowest', 'Highest']}
+      caption={say.sharesOfThePurchase}
+      columns={[say.pile, say.mean, say.lowest, say.highest]}
       rows={test.parts.map((part, index) => {
         const spread = result.parts[index]?.spread ?? null;
         return {
           key: part.id,
-          head: part.name || `Pile ${index + 1}`,
+          head: part.name || say.pile2(index + 1),
           cells: spread ? [spread.mean, spread.min, spread.max].map(percent) : ['–', '–', '–'],
         };
       })}

@@ -1,3 +1,4 @@
+import * as say from '#words/trim-and-yield/test-card.ts';
 import type { Filled } from '../batch-sheet/sheet-model.ts';
 import type { Paper } from '../batch-sheet/sheet-page.tsx';
 import { Block, Cell, RowHead, WriteIn } from '../batch-sheet/write-in.tsx';
@@ -9,11 +10,11 @@ import type { YieldComputed } from './compute.ts';
 /** Trials side by side in one table; more go into the next. */
 const TRIALS_A_TABLE = 5;
 const NAMES = [
-  'Trimmed lean',
-  'Usable fat',
-  'Garnish pieces',
-  'Skin and bone',
-  'Sinew, glands and waste',
+  say.trimmedLean,
+  say.usableFat,
+  say.garnishPieces,
+  say.skinAndBone,
+  say.sinewGlandsAndWaste,
   '',
 ];
 const NOTHING = [null, null, null];
@@ -51,21 +52,21 @@ export function TestCard({ computed, paper, standing }: TestCardProps) {
   const cards = computed && computed.cards.length > 0 ? computed.cards : [BLANK_CARD];
   return (
     <PrintCard
-      title="Trim and yield test"
+      title={say.trimAndYieldTest}
       head={computed?.head ?? BLANK_HEAD}
       paper={paper}
       stops={[]}
       standing={standing}
-      noRules="Rule set: none, nothing here is judged by one"
+      noRules={say.ruleSetNoneNothingHereJudged}
     >
       {cards.map((card, place) => (
         <OneTest key={card.id} card={card} no={place + 1} />
       ))}
       <div class="write-row">
-        <WriteIn label="Tested by" />
-        <WriteIn label="Checked by" />
-        <WriteIn label="Date" />
-        <WriteIn label="Scale" />
+        <WriteIn label={say.testedBy} />
+        <WriteIn label={say.checkedBy} />
+        <WriteIn label={say.date} />
+        <WriteIn label={say.scale} />
       </div>
     </PrintCard>
   );
@@ -78,26 +79,26 @@ function OneTest({ card, no }: { card: TestCardModel; no: number }) {
     (_, table) => table * TRIALS_A_TABLE,
   );
   return (
-    <Block no={no} title={card.name ?? 'Test'} stacked>
+    <Block no={no} title={card.name ?? say.test} stacked>
       <div class="write-row">
-        <WriteIn label="Species, cut, supplier" value={card.name} broad />
-        <WriteIn label="Price as bought" value={card.price} />
-        <WriteIn label="Usual yield here" value={card.usual} unit="%" />
-        <WriteIn label="Trimmed wanted" value={card.needed} unit="kg" />
+        <WriteIn label={say.speciesCutSupplier} value={card.name} broad />
+        <WriteIn label={say.priceAsBought} value={card.price} />
+        <WriteIn label={say.usualYieldHere} value={card.usual} unit="%" />
+        <WriteIn label={say.trimmedWanted} value={card.needed} unit="kg" />
       </div>
       {starts.map((start) => (
         <TrialTable key={start} card={card} from={start} />
       ))}
       <div class="write-row">
-        <WriteIn label="Mean yield" value={results.mean} unit="%" />
-        <WriteIn label="Spread" value={results.spread} broad />
-        <WriteIn label="In no pile" value={results.unaccounted} unit="%" />
+        <WriteIn label={say.meanYield} value={results.mean} unit="%" />
+        <WriteIn label={say.spread} value={results.spread} broad />
+        <WriteIn label={say.inNoPile} value={results.unaccounted} unit="%" />
       </div>
       <div class="write-row">
-        <WriteIn label="Usable kg costs" value={results.cost} />
-        <WriteIn label="Cost factor" value={results.factor} />
-        <WriteIn label="Buy, at the mean" value={results.buy} unit="g" />
-        <WriteIn label="Buy, at the lowest" value={results.buyAtLowest} unit="g" />
+        <WriteIn label={say.usableKgCosts} value={results.cost} />
+        <WriteIn label={say.costFactor} value={results.factor} />
+        <WriteIn label={say.buyAtTheMean} value={results.buy} unit="g" />
+        <WriteIn label={say.buyAtTheLowest} value={results.buyAtLowest} unit="g" />
       </div>
     </Block>
   );
@@ -128,34 +129,32 @@ function TrialTable({ card, from }: { card: TestCardModel; from: number }) {
     <table class="sheet-table">
       <thead>
         <tr>
-          <th scope="col">Grams</th>
+          <th scope="col">{say.grams}</th>
           {trials.map(({ id, on, by }, index) => (
             <th key={id} scope="col">
-              Trial {from + index + 1}
-              {on ? `, ${on}` : ''}
-              {by ? `, ${by}` : ''}
+              {say.trial(from + index + 1, on ? `, ${on}` : '', by ? `, ${by}` : '')}
             </th>
           ))}
-          <th scope="col">Mean share</th>
-          <th scope="col">Worth</th>
+          <th scope="col">{say.meanShare}</th>
+          <th scope="col">{say.worth}</th>
         </tr>
       </thead>
       <tbody>
         <tr>
-          <th scope="row">As bought</th>
+          <th scope="row">{say.asBought}</th>
           {cells(card.purchased)}
           <td />
           <td />
         </tr>
         {card.piles.map(pile)}
         <tr>
-          <th scope="row">In no pile</th>
+          <th scope="row">{say.inNoPile}</th>
           {cells(card.unaccounted)}
           <td />
           <td />
         </tr>
         <tr>
-          <th scope="row">Yield</th>
+          <th scope="row">{say.yieldWord}</th>
           {cells(card.yields)}
           <td class="figure">
             <Cell value={card.results.mean} />

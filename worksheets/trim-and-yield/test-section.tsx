@@ -1,6 +1,7 @@
 import type { Unit } from '@larderwright/calc/quantities';
 import type { YieldTest } from '@larderwright/calc/yield';
 import { useEffect, useRef } from 'preact/hooks';
+import * as say from '#words/trim-and-yield/test-section.ts';
 import { ChoiceField } from '../parts/choice-field.tsx';
 import { at } from '../parts/finding-list.tsx';
 import { NotYet } from '../parts/not-yet.tsx';
@@ -17,8 +18,8 @@ import { Trials } from './trials.tsx';
 
 const MASSES: readonly Unit[] = ['kg', 'g', 'lb'];
 const BASES = [
-  { value: 'kg', label: 'the kg' },
-  { value: 'lb', label: 'the lb' },
+  { value: 'kg', label: say.theKg },
+  { value: 'lb', label: say.theLb },
 ];
 
 interface TestSectionProps {
@@ -31,7 +32,7 @@ interface TestSectionProps {
 /** One cut from one kind of supply: its piles, its trials, what they say. */
 export function TestSection({ test, place, last, computed }: TestSectionProps) {
   const path = `yield.tests.${test.id}`;
-  const name = test.name || `Test ${place + 1}`;
+  const name = test.name || say.test(place + 1);
   const findings = computed?.findings ?? [];
   const result = computed?.values.tests.find(({ testId }) => testId === test.id) ?? null;
   const currency = $batch.get().plan?.currency ?? '';
@@ -41,7 +42,7 @@ export function TestSection({ test, place, last, computed }: TestSectionProps) {
     $newestTest.set(null);
     section.current?.querySelector<HTMLElement>('.fields input')?.focus();
   }, [test.id]);
-  const money = <span class="field-unit">{currency || 'money'}</span>;
+  const money = <span class="field-unit">{currency || say.money}</span>;
   return (
     <section ref={section} class="trim-test" aria-label={name}>
       <div class="test-head">
@@ -49,16 +50,16 @@ export function TestSection({ test, place, last, computed }: TestSectionProps) {
         <RowTools list="yield.tests" id={test.id} label={name} first={place === 0} last={last} />
       </div>
       <div class="fields fields-first-wide">
-        <TextField path={`${path}.name`} label="Species, cut, supplier" />
+        <TextField path={`${path}.name`} label={say.speciesCutSupplier} />
         <NumberField
           path={`${path}.price`}
-          label="Price as bought"
+          label={say.priceAsBought}
           kind="money"
           unitSlot={money}
           findings={at(findings, `${path}.price`)}
         />
         <ChoiceField
-          label="Price for"
+          label={say.priceFor}
           value={test.priceBasis}
           choices={BASES}
           onChoose={(basis) => editAt(`${path}.priceBasis`, basis)}
@@ -66,23 +67,23 @@ export function TestSection({ test, place, last, computed }: TestSectionProps) {
       </div>
       <Piles test={test} findings={findings} money={money} />
       <Trials test={test} findings={findings} />
-      <h4>What it yields</h4>
+      <h4>{say.whatItYields}</h4>
       <div class="fields">
         <NumberField
           path={`${path}.needed`}
-          label="Trimmed weight wanted"
+          label={say.trimmedWeightWanted}
           kind="mass"
           units={MASSES}
           findings={at(findings, `${path}.needed`)}
         />
         <NumberField
           path={`${path}.usualLow`}
-          label="Usual yield here, from"
+          label={say.usualYieldHereFrom}
           kind="fraction"
-          hint="Of your own earlier tests. Blank: nobody has said."
+          hint={say.ownEarlierTestsBlankNobodyHas}
           findings={at(findings, `${path}.usualLow`)}
         />
-        <NumberField path={`${path}.usualHigh`} label="Usual yield here, to" kind="fraction" />
+        <NumberField path={`${path}.usualHigh`} label={say.usualYieldHereTo} kind="fraction" />
       </div>
       {result && computed ? (
         <>

@@ -2,6 +2,7 @@ import type { Finding } from '@larderwright/calc/findings';
 import type { Unit } from '@larderwright/calc/quantities';
 import type { YieldTest } from '@larderwright/calc/yield';
 import { Fragment } from 'preact';
+import * as say from '#words/trim-and-yield/trials.ts';
 import { at } from '../parts/finding-list.tsx';
 import { NumberField } from '../parts/number-field.tsx';
 import { RemovedRowLine, RowTools } from '../parts/row-tools.tsx';
@@ -19,7 +20,7 @@ export function Trials({ test, findings }: { test: YieldTest; findings: readonly
     <>
       {test.trials.map((trial, place) => {
         const trialPath = `${list}.${trial.id}`;
-        const name = `Trial ${place + 1}`;
+        const name = say.trial(place + 1);
         return (
           <Fragment key={trial.id}>
             <RemovedRowLine list={list} place={place} />
@@ -28,7 +29,7 @@ export function Trials({ test, findings }: { test: YieldTest; findings: readonly
               <div class="fields">
                 <NumberField
                   path={`${trialPath}.purchased`}
-                  label="As bought"
+                  label={say.asBought}
                   kind="mass"
                   units={BOUGHT}
                   findings={at(findings, `${trialPath}.purchased`)}
@@ -37,13 +38,13 @@ export function Trials({ test, findings }: { test: YieldTest; findings: readonly
                   <NumberField
                     key={part.id}
                     path={`${trialPath}.parts.${part.id}`}
-                    label={part.name || `Pile ${index + 1}`}
+                    label={part.name || say.pile(index + 1)}
                     kind="mass"
                     units={PILE}
                   />
                 ))}
-                <TextField path={`${trialPath}.on`} label="Date" />
-                <TextField path={`${trialPath}.by`} label="Trimmed by" />
+                <TextField path={`${trialPath}.on`} label={say.date} />
+                <TextField path={`${trialPath}.by`} label={say.trimmedBy} />
               </div>
               <RowTools
                 list={list}
@@ -60,7 +61,7 @@ export function Trials({ test, findings }: { test: YieldTest; findings: readonly
       {test.trials.length < MOST_TRIALS ? (
         <p class="buttons">
           <button type="button" onClick={() => addTrial(path)}>
-            Add a trial
+            {say.addATrial}
           </button>
         </p>
       ) : null}

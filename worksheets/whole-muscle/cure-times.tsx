@@ -2,19 +2,20 @@ import { CURING_TIME_RULES, type CureTime, SALT_DIFFUSION_M2_PER_S } from '@lard
 import { fixedText } from '@larderwright/calc/quantities';
 import { type Mark, sourceOf } from '@larderwright/calc/sources';
 import type { ComponentChildren } from 'preact';
+import * as say from '#words/whole-muscle/cure-times.ts';
 import { Answer } from '../parts/answer.tsx';
 import { type FigureRow, FigureTable } from '../parts/figure-table.tsx';
 import { CURING_TIME_NAMES } from '../words/curing-time-names.ts';
 
 const MARK_WORDS: Readonly<Partial<Record<Mark, string>>> = {
-  memory: 'from memory',
-  'common-practice': 'common practice, no source',
-  derived: 'derived',
+  memory: say.fromMemory,
+  'common-practice': say.commonPracticeNoSource,
+  derived: say.derived,
 };
 
 /** "12 to 38 days", or one figure where both ends meet. */
 function daysText({ low, high }: { low: number; high: number }): string {
-  return low === high ? `${low} days` : `${low} to ${high} days`;
+  return low === high ? say.days(low) : say.toDays(low, high);
 }
 
 interface CureTimesProps {
@@ -24,7 +25,7 @@ interface CureTimesProps {
 }
 
 /** Days in the cure, with every rule behind them. The longest is the guidance. */
-export function CureTimes({ time, label = 'Days in the cure, as guidance', children }: CureTimesProps) {
+export function CureTimes({ time, label = say.daysInTheCureAsGuidance, children }: CureTimesProps) {
   const { guidanceDays, diffusionDays, rules } = time;
   const rows: FigureRow[] = rules.map(({ ruleId, days, inRange }) => {
     const rule = CURING_TIME_RULES.find(({ id }) => id === ruleId);
@@ -33,24 +34,24 @@ export function CureTimes({ time, label = 'Days in the cure, as guidance', child
       key: ruleId,
       head: CURING_TIME_NAMES[ruleId],
       cells: [
-        `${fixedText(days, 1, 'up')} days`,
-        inRange ? 'as meant' : 'not made for this thickness',
+        say.days2(fixedText(days, 1, 'up')),
+        inRange ? say.asMeant : say.notMadeForThisThickness,
         rule === undefined ? '' : `${sourceOf(rule.source).title}${mark === undefined ? '' : `; ${mark}`}`,
       ],
     };
   });
   if (diffusionDays !== null) {
-    const source = `${sourceOf('salt-diffusion-in-pork').title}; from memory`;
+    const source = say.fromMemory2(sourceOf('salt-diffusion-in-pork').title);
     rows.push(
       {
         key: 'fast',
-        head: 'Salt diffusing quickly',
-        cells: [`${fixedText(diffusionDays.fast, 1, 'up')} days`, 'to 90 % in the middle', source],
+        head: say.saltDiffusingQuickly,
+        cells: [say.days3(fixedText(diffusionDays.fast, 1, 'up')), say.to90InTheMiddle, source],
       },
       {
         key: 'slow',
-        head: 'Salt diffusing slowly',
-        cells: [`${fixedText(diffusionDays.slow, 1, 'up')} days`, 'to 90 % in the middle', source],
+        head: say.saltDiffusingSlowly,
+        cells: [say.days4(fixedText(diffusionDays.slow, 1, 'up')), say.to90InTheMiddle, source],
       },
     );
   }
@@ -58,18 +59,17 @@ export function CureTimes({ time, label = 'Days in the cure, as guidance', child
     <Answer
       label={label}
       value={guidanceDays === null ? null : daysText(guidanceDays)}
-      missing="Cannot tell: measure the thickest place"
+      missing={say.cannotTellMeasureThickestPlace}
       worked={
         <>
           <p>
-            Every rule below, and salt diffusing into a slab from both faces until its middle stands at 90 %
-            of the end: F × (half the thickness)² ÷ D, with D from{' '}
-            {fixedText(SALT_DIFFUSION_M2_PER_S.slow * 1e10, 0)} to{' '}
-            {fixedText(SALT_DIFFUSION_M2_PER_S.fast * 1e10, 0)} × 10⁻¹⁰ m²/s at 2 to 5 °C (from memory). The
-            longest counts, rounded up to whole days. Nitrite is slower still: it reacts on its way.
+            {say.everyRuleBelowSaltDiffusing(
+              fixedText(SALT_DIFFUSION_M2_PER_S.slow * 1e10, 0),
+              fixedText(SALT_DIFFUSION_M2_PER_S.fast * 1e10, 0),
+            )}
           </p>
           {rows.length > 0 ? (
-            <FigureTable columns={['Rule', 'Gives', 'Meant', 'By']} rows={rows} words />
+            <FigureTable columns={[say.rule, say.gives, say.meant, say.by]} rows={rows} words />
           ) : null}
         </>
       }

@@ -8,6 +8,7 @@ import {
 } from '@larderwright/calc/dry-cure';
 import { fixedText } from '@larderwright/calc/quantities';
 import { isCheckOverdue, sourceOf } from '@larderwright/calc/sources';
+import * as say from '#words/whole-muscle/limit-table.ts';
 import { FigureTable } from '../parts/figure-table.tsx';
 import { FORM_WORDS } from '../salt-and-cure/limit-words.ts';
 import { nowIso } from '../state/clock.ts';
@@ -16,15 +17,15 @@ import type { MuscleSlice } from './rule-fields.tsx';
 
 /** What a limit on whole muscle is counted on. */
 const BASIS_WORDS: Readonly<Record<WholeMuscleLimit['basis'], string>> = {
-  'meat-block': 'the raw meat without skin',
-  total: 'the product as made',
-  finished: 'the finished product',
+  'meat-block': say.theRawMeatWithoutSkin,
+  total: say.theProductAsMade,
+  finished: say.theFinishedProduct,
 };
 
 const ROLE_WORDS: Readonly<Record<WholeMuscleLimit['role'], string>> = {
-  ceiling: 'at most',
-  'naming-floor': 'from (for a name)',
-  'policy-floor': 'from (policy)',
+  ceiling: say.atMost,
+  'naming-floor': say.fromForAName,
+  'policy-floor': say.fromPolicy,
 };
 
 /** The chosen rule as it stands for this product: edition, last check, and every limit with its basis. */
@@ -39,20 +40,20 @@ export function MuscleLimits({ slice, route }: { slice: MuscleSlice; route: Cure
   return (
     <>
       <p class="say">
-        {set.title}; {set.edition}. Compared with the text on {set.reviewed}.
-        {isCheckOverdue(set, nowIso()) ? <strong> Check overdue: read the current text.</strong> : null}
-        {set.mark === 'memory' ? <strong> Figures from memory: check the current text.</strong> : null}
+        {say.comparedWithTheTextOn(set.title, set.edition, set.reviewed)}
+        {isCheckOverdue(set, nowIso()) ? <strong> {say.checkOverdueReadTheCurrentText}</strong> : null}
+        {set.mark === 'memory' ? <strong> {say.figuresMemoryCheckCurrentText}</strong> : null}
       </p>
       <details class="worked">
-        <summary>The limits of this rule for it</summary>
+        <summary>{say.theLimitsOfThisRuleFor}</summary>
         <div class="worked-body">
           {product === null ? (
-            <p>Say what it is first: limits differ.</p>
+            <p>{say.sayWhatItIsFirstLimits}</p>
           ) : limits.length === 0 ? (
-            <p>None is carried here for it. That does not mean there is none: ask your authority.</p>
+            <p>{say.noneCarriedHereDoesNotMean}</p>
           ) : (
             <FigureTable
-              columns={['Limit', 'Counted', 'On', 'When']}
+              columns={[say.limit, say.counted, say.on, say.when]}
               words
               rows={limits.map((limit) => ({
                 key: limit.id,
@@ -77,7 +78,7 @@ export function MuscleLimits({ slice, route }: { slice: MuscleSlice; route: Cure
 }
 
 function whenText(limit: WholeMuscleLimit): string {
-  const kind = limit.kind === 'residual' ? 'left in the product' : 'put in';
+  const kind = limit.kind === 'residual' ? say.leftInTheProduct : say.putIn;
   const written = limit.asWritten ? `, ${limit.asWritten}` : '';
-  return `${kind}${written}${limit.mark === 'memory' ? ' (from memory)' : ''}`;
+  return `${kind}${written}${limit.mark === 'memory' ? say.fromMemory : ''}`;
 }

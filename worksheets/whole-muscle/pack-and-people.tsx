@@ -1,4 +1,5 @@
 import type { Finding } from '@larderwright/calc/findings';
+import * as say from '#words/whole-muscle/pack-and-people.ts';
 import { at } from '../parts/finding-list.tsx';
 import { TextField } from '../parts/text-field.tsx';
 import { type MuscleSlice, PackFields } from './rule-fields.tsx';
@@ -7,11 +8,11 @@ import { type MuscleSlice, PackFields } from './rule-fields.tsx';
 export function CuringSaltPack({ slice, findings }: { slice: MuscleSlice; findings: readonly Finding[] }) {
   return (
     <fieldset class="curing-salt">
-      <legend>The pack in use</legend>
+      <legend>{say.thePackInUse}</legend>
       <PackFields slice={slice} findings={findings} />
       <div class="fields">
-        <TextField path={`${slice}.pack.name`} label="Name on the pack" />
-        <TextField path={`${slice}.pack.lot`} label="Lot of the pack" />
+        <TextField path={`${slice}.pack.name`} label={say.nameOnThePack} />
+        <TextField path={`${slice}.pack.lot`} label={say.lotOfThePack} />
       </div>
     </fieldset>
   );
@@ -21,11 +22,11 @@ export function CuringSaltPack({ slice, findings }: { slice: MuscleSlice; findin
 export function TwoPeople({ findings }: { findings: readonly Finding[] }) {
   return (
     <section aria-labelledby="two-people">
-      <h2 id="two-people">Two people at the scale</h2>
-      <p class="say">One weighs, another reads the scale and the pack before it goes in.</p>
+      <h2 id="two-people">{say.twoPeopleAtTheScale}</h2>
+      <p class="say">{say.oneWeighsAnotherReadsScalePack}</p>
       <div class="fields">
-        <TextField path="cure.weighedBy" label="Weighed by" findings={at(findings, 'cure.weighedBy')} />
-        <TextField path="cure.checkedBy" label="Checked by" findings={at(findings, 'cure.checkedBy')} />
+        <TextField path="cure.weighedBy" label={say.weighedBy} findings={at(findings, 'cure.weighedBy')} />
+        <TextField path="cure.checkedBy" label={say.checkedBy} findings={at(findings, 'cure.checkedBy')} />
       </div>
     </section>
   );

@@ -1,5 +1,6 @@
 import { newResidualNitrite } from '@larderwright/calc/cure';
 import type { Finding } from '@larderwright/calc/findings';
+import * as say from '#words/whole-muscle/residual-fields.ts';
 import { ChoiceField } from '../parts/choice-field.tsx';
 import { at } from '../parts/finding-list.tsx';
 import { NumberField } from '../parts/number-field.tsx';
@@ -8,11 +9,11 @@ import { $life, edit, editAt } from '../state/store.ts';
 import { useAt, useShared } from '../state/use-shared.ts';
 
 const FORMS = [
-  { value: 'sodium-nitrite', label: 'Nitrite, as sodium nitrite' },
-  { value: 'nitrite-ion', label: 'Nitrite, as nitrite ion' },
+  { value: 'sodium-nitrite', label: say.nitriteAsSodiumNitrite },
+  { value: 'nitrite-ion', label: say.nitriteAsNitriteIon },
   {
     value: 'nitrite-and-nitrate-as-sodium-nitrite',
-    label: 'Nitrite and nitrate together, as sodium nitrite',
+    label: say.nitriteNitrateTogetherSodium,
   },
 ];
 
@@ -26,32 +27,32 @@ export function ResidualFields({ findings }: { findings: readonly Finding[] }) {
     return (
       <p class="buttons">
         <button type="button" disabled={waking} onClick={begin}>
-          Write down a laboratory’s figure of nitrite left
+          {say.writeDownLaboratorysFigure}
         </button>
       </p>
     );
   }
   return (
     <fieldset>
-      <legend>Nitrite left, by a laboratory</legend>
+      <legend>{say.nitriteLeftByALaboratory}</legend>
       <div class="fields">
         <NumberField
           path="cure.residual.found"
-          label="Found in the product"
+          label={say.foundInTheProduct}
           kind="ppm"
           range={{ min: 0, max: 10_000 }}
-          hint="mg/kg, as the report prints it. Blank: the limit on what is left cannot be told."
+          hint={say.mgKgReportPrintsBlankLimit}
           findings={at(findings, 'cure.residual.found')}
         />
         <ChoiceField
-          label="What the figure counts"
+          label={say.whatTheFigureCounts}
           value={residual.as ?? ''}
-          empty="Not chosen: read it off the report"
+          empty={say.notChosenReadItOffThe}
           choices={FORMS}
           onChoose={(value) => editAt('cure.residual.as', value === '' ? null : value)}
-          hint="The same nitrite is a third less as ion. Do not guess."
+          hint={say.sameNitriteThirdLessIonDo}
         />
-        <TextField path="cure.residual.report" label="Laboratory, date, number of the report" />
+        <TextField path="cure.residual.report" label={say.laboratoryDateNumberReport} />
       </div>
     </fieldset>
   );

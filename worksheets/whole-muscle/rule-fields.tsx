@@ -1,4 +1,5 @@
 import type { Finding } from '@larderwright/calc/findings';
+import * as say from '#words/whole-muscle/rule-fields.ts';
 import { ChoiceField } from '../parts/choice-field.tsx';
 import { at } from '../parts/finding-list.tsx';
 import { NumberField } from '../parts/number-field.tsx';
@@ -25,48 +26,48 @@ export function MuscleRuleFields({ slice, findings }: MuscleProps) {
   return (
     <div class="fields">
       <ChoiceField
-        label="Whose rule on nitrite"
+        label={say.whoseRuleOnNitrite}
         value={typeof ruleSetId === 'string' ? ruleSetId : ''}
-        empty="Not chosen: no limit can be judged"
+        empty={say.notChosenNoLimitCanBe}
         choices={CURE_RULE_SET_NAMES}
         onChoose={choose('cure.ruleSetId')}
-        hint="The one your authority enforces. Rules are never blended."
+        hint={say.oneAuthorityEnforcesRulesNever}
         findings={at(findings, 'cure.ruleSetId')}
       />
       <ChoiceField
-        label="What it is"
+        label={say.whatItIs}
         value={typeof product === 'string' ? product : ''}
-        empty="Not chosen"
+        empty={say.notChosen}
         choices={choicesOf(PRODUCT_NAMES)}
         onChoose={choose(`${slice}.product`)}
-        hint="Bacon has limits of its own."
+        hint={say.baconHasLimitsOfItsOwn}
         findings={at(findings, `${slice}.product`)}
       />
       <ChoiceField
-        label="How it is eaten"
+        label={say.howItIsEaten}
         value={typeof finish === 'string' ? finish : ''}
-        empty="Not chosen"
+        empty={say.notChosen}
         choices={choicesOf(FINISH_NAMES)}
         onChoose={choose(`${slice}.finish`)}
         findings={at(findings, `${slice}.finish`)}
       />
       <ChoiceField
-        label="A traditional cure that the rule lists by name"
+        label={say.traditionalCureRuleListsName}
         value={isTraditional ? 'yes' : 'no'}
         choices={[
-          { value: 'no', label: 'No' },
-          { value: 'yes', label: 'Yes' },
+          { value: 'no', label: say.no },
+          { value: 'yes', label: say.yes },
         ]}
         onChoose={(value) => editAt(`${slice}.isTraditional`, value === 'yes')}
-        hint="Only for a name in the law itself. In doubt: no."
+        hint={say.onlyNameLawItselfDoubtNo}
       />
       <NumberField
         path="cure.scaleReadability"
-        label="Smallest step of the scale"
+        label={say.smallestStepOfTheScale}
         kind="mass"
         range={{ min: 0, max: 100 }}
         gramsOnly
-        hint="What the last digit moves by: 0.1 or 1, say."
+        hint={say.whatLastDigitMoves01}
         findings={at(findings, 'cure.scaleReadability')}
       />
     </div>
@@ -80,16 +81,16 @@ export function PackFields({ slice, findings }: MuscleProps) {
     <div class="fields cure-strength">
       <NumberField
         path={`${path}.strength.nitrite`}
-        label="Sodium nitrite in it, by the pack"
+        label={say.sodiumNitriteInItByThe}
         kind="fraction"
-        hint="Read it off this very pack. Two curing salts of the same colour can differ tenfold."
+        hint={say.readOffVeryPackTwoCuring}
         findings={at(findings, `${path}.strength.nitrite`)}
       />
       <NumberField
         path={`${path}.strength.nitrate`}
-        label="Nitrate in it, by the pack"
+        label={say.nitrateInItByThePack}
         kind="fraction"
-        hint="Type 0 when the pack lists none. Blank is unknown."
+        hint={say.type0WhenPackListsNone}
         findings={at(findings, `${path}.strength.nitrate`)}
       />
     </div>

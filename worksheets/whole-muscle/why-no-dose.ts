@@ -1,12 +1,13 @@
 import type { CuringSaltDose, CuringSaltRefusal } from '@larderwright/calc/cure';
 import type { PackReading, WholeMuscleRuleSet } from '@larderwright/calc/dry-cure';
+import * as say from '#words/whole-muscle/why-no-dose.ts';
 
 const REFUSED: Readonly<Record<CuringSaltRefusal, string>> = {
-  'unusable-input': 'No dose: one of the numbers cannot be used',
-  'target-over-ceiling': 'Refused: the nitrite wanted is over the limit of this rule',
-  'other-sources-over-ceiling': 'Refused: one step of this scale breaks the limit of the rule',
-  'strength-below-target': 'Refused: this curing salt is too weak for the nitrite wanted',
-  'too-small-to-weigh': 'Refused: too little for this scale to weigh',
+  'unusable-input': say.noDoseOneNumbersCannotUsed,
+  'target-over-ceiling': say.refusedNitriteWantedOverLimit,
+  'other-sources-over-ceiling': say.refusedOneStepScaleBreaksLimit,
+  'strength-below-target': say.refusedCuringSaltTooWeak,
+  'too-small-to-weigh': say.refusedTooLittleScaleWeigh,
 };
 
 /** What a dose of curing salt rests on. Null is unknown. */
@@ -25,14 +26,14 @@ export interface DoseGround {
 export function whyNoDose(ground: DoseGround): string {
   const { dose, targetPpm, ruleSet, hasProduct, ceilingPpm, pack, readabilityG, greenG } = ground;
   if (dose && !dose.ok) return REFUSED[dose.reason];
-  if (targetPpm === 0) return 'None: no nitrite is wanted';
-  if (ruleSet === null) return 'Cannot tell: choose whose rule on nitrite first';
-  if (!hasProduct) return 'Cannot tell: say what it is, bacon, ham or another muscle';
-  if (ceilingPpm === null) return 'No dose: no limit of this rule for it is carried here';
-  if (targetPpm === null) return 'Cannot tell: write the nitrite wanted';
-  if (pack.problem === 'missing') return 'Cannot tell: read the strength off the pack';
-  if (pack.problem !== null) return 'Cannot tell: no pack is of that strength';
-  if (readabilityG === null) return 'Cannot tell: write the smallest step of the scale';
-  if (greenG === null) return 'Cannot tell: weigh the meat';
-  return 'Cannot tell: an input is missing';
+  if (targetPpm === 0) return say.noneNoNitriteIsWanted;
+  if (ruleSet === null) return say.cannotTellChooseWhoseRule;
+  if (!hasProduct) return say.cannotTellSayWhatBaconHam;
+  if (ceilingPpm === null) return say.noDoseNoLimitRuleCarried;
+  if (targetPpm === null) return say.cannotTellWriteNitriteWanted;
+  if (pack.problem === 'missing') return say.cannotTellReadStrengthOffPack;
+  if (pack.problem !== null) return say.cannotTellNoPackStrength;
+  if (readabilityG === null) return say.cannotTellWriteSmallestStep;
+  if (greenG === null) return say.cannotTellWeighTheMeat;
+  return say.cannotTellAnInputIsMissing;
 }

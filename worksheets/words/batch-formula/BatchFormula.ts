@@ -1,0 +1,19 @@
+export const theBatch = 'The batch';
+export const product = 'Product';
+export const batchNumber = 'Batch number';
+export const kitchen = 'Kitchen';
+export const whatGoesIn = 'What goes in';
+export const linesOfTheFormula = 'Lines of the formula';
+export const ingredient = 'Ingredient';
+export const part = 'Part';
+export const plannedG = 'Planned g';
+export const asWeighedG = 'As weighed g';
+export const lot = 'Lot';
+export const whatItMakes = 'What it makes';
+export const weightCompositionNotYet = 'Weight and composition: not yet computed';
+export const saltFromEverySource = 'Salt from every source';
+export const anotherSize = 'Another size';
+export const thereIsNothingToScaleYet = 'There is nothing to scale yet';
+export const saltWantedEverythingBowl = 'Salt wanted, of everything in the bowl';
+export const allSourcesTogetherCuringSalt =
+  'From all sources together, curing salt and bacon included. A lining counts in the slice, not here.';

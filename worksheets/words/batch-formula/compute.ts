@@ -1,0 +1,11 @@
+export const usdaSr28 = 'USDA SR28';
+export const ansesCiqual2020 = 'Anses Ciqual 2020';
+export const kitchenValue3Points = 'kitchen value, ± 3 points';
+export const itsFiguresComeFromThePack = 'Its figures come from the pack alone.';
+export const figuresByThePack = 'Figures: by the pack';
+export const countedAsPureSalt = 'Counted as pure salt.';
+export const noTableFiguresPickListWrite = 'No table figures. Pick it from the list, or write the pack’s.';
+export const ingredientNotTableVersion = 'This ingredient is not in the table of this version.';
+export const noSource = 'no source';
+export const figures = (source: string) => `Figures: ${source}`;
+export const figures2 = (name: string, source: string) => `Figures: ${name} (${source})`;

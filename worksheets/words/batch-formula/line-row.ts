@@ -1,0 +1,4 @@
+export const line = (place: number) => `line ${place}`;
+export const weight = 'Weight';
+export const ofAll = 'of all';
+export const ofMeat = 'of meat';

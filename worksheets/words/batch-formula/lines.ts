@@ -1,0 +1,11 @@
+export const ingredient = 'Ingredient';
+export const amount = 'Amount';
+export const ofAll = '% of all';
+export const ofMeat = '% of meat';
+export const planned = 'Planned';
+export const asWeighed = 'As weighed';
+export const difference = 'Difference';
+export const lot = 'Lot';
+export const showTheLines = 'Show the lines';
+export const asPlanned = 'as planned';
+export const asWeighedWithLots = 'as weighed, with lots';

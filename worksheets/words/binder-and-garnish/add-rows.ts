@@ -1,0 +1,2 @@
+export const addAGarnish = 'Add a garnish';
+export const addABinder = 'Add a binder';

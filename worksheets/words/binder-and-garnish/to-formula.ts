@@ -1,0 +1,2 @@
+export const egg = 'Egg';
+export const cream = 'Cream';

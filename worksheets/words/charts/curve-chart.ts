@@ -1,0 +1,1 @@
+export const hoursMinutesSinceItWentIn = 'hours : minutes since it went in';

@@ -1,0 +1,2 @@
+export const halfWayOut = 'half way out';
+export const atTheWall = 'at the wall';

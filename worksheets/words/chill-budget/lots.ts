@@ -1,0 +1,11 @@
+export const whatIs = (name: string) => `What ${name} is`;
+export const weightOf = (name: string) => `Weight of ${name}`;
+export const temperatureOf = (name: string) => `Temperature of ${name}`;
+export const fatOf = (name: string) => `Fat of ${name}`;
+export const itsNameAndWhenItGoes = 'Its name, and when it goes in';
+export const ownNameFor = (name: string) => `Own name for ${name}`;
+export const goesIn = (name: string) => `${name} goes in`;
+export const fromTheStart = 'From the start';
+export const before = (pass: string) => `Before ${pass}`;
+export const somethingElseGoesIn = 'Something else goes in';
+export const addIt = 'Add it';

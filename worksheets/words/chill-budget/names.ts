@@ -1,0 +1,10 @@
+export const pass = (place: number, passKindNames: string) => `Pass ${place} (${passKindNames})`;
+export const whatGoesIn = 'what goes in';
+export const howWarmMayEndTypeChoose = 'how warm it may end (type it, or choose the family in the formula)';
+export const theTemperatureOfTheIce = 'the temperature of the ice';
+export const theTemperatureOfTheRoom = 'the temperature of the room';
+export const howThickTheMeatLies = 'how thick the meat lies';
+export const theWeightOf = 'the weight of';
+export const theTemperatureOf = 'the temperature of';
+export const theFatOf = 'the fat of';
+export const howFarWarmsIt = (pass: string) => `how far ${pass} warms it`;

@@ -1,0 +1,1 @@
+export const noLimitTheRoomIsNo = 'No limit: the room is no warmer';

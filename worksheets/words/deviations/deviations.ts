@@ -1,0 +1,15 @@
+export const holdNothingLeavesUntilDecided = 'Hold: nothing leaves until it is decided';
+export const reheatIfRuleTimeAllow = 'Reheat, if the rule and the time allow it';
+export const discard = 'Discard';
+export const release = 'Release';
+export const addAnother = 'Add another';
+export const deviation = (number: number) => `Deviation ${number}`;
+export const whatHappened = 'What happened';
+export const decisionAboutTheProduct = 'Decision about the product';
+export const notDecided = 'Not decided';
+export const decidedBy = 'Decided by';
+export const decidedAt = 'Decided at';
+export const cause = 'Cause';
+export const preventionWhatDoneDoesNot = 'Prevention: what is done so that it does not happen again';
+export const deviation2 = (number: number) => `deviation ${number}`;
+export const removeDeviation = (number: number) => `Remove deviation ${number}`;

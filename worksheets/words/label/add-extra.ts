@@ -1,0 +1,1 @@
+export const addWhatIsNotInThe = 'Add what is not in the formula';

@@ -1,0 +1,18 @@
+export const fat = 'Fat';
+export const protein = 'Protein';
+export const salt = 'Salt';
+export const theCrustWorksheet = 'the crust worksheet';
+export const theJellyWorksheet = 'the jelly worksheet';
+export const weightUnknown = 'weight unknown';
+export const from = (name: string, from: string, massG: string) => `${name}, from ${from}: ${massG}`;
+export const nameOfTheInTheList = (proposed: string) => `Name of the ${proposed} in the list`;
+export const blank = (proposed: string) => `Blank: ${proposed}.`;
+export const weightOfInTheFood = (name: string) => `Weight of ${name} in the food`;
+export const blankWorkedOutType0Leave = 'Blank: as worked out. Type 0 to leave it out.';
+export const isMadeOf = (name: string) => `${name} is made of`;
+export const blank2 = (madeOf: string) => `Blank: ${madeOf}.`;
+export const mostFirstAsItWentIn = 'Most first, as it went in.';
+export const usualPasteNobodyHasReadPacks = 'As a usual paste; nobody has read the packs';
+export const nobodyHasReadThePacks = 'Nobody has read the packs';
+export const nutritionOf = (name: string) => `Nutrition of ${name}`;
+export const ofWord = (label: string, name: string) => `${label} of ${name}`;

@@ -1,0 +1,11 @@
+export const fat = 'Fat';
+export const protein = 'Protein';
+export const salt = 'Salt';
+export const addition = (place: number) => `Addition ${place}`;
+export const nameInTheList = 'Name in the list';
+export const weightInTheFood = 'Weight in the food';
+export const madeOf = 'Made of';
+export const mostFirstAsItWentIn = 'Most first, as it went in.';
+export const nobodyHasSaid = 'Nobody has said';
+export const nutritionOf = (name: string) => `Nutrition of ${name}`;
+export const ofWord = (label: string, name: string) => `${label} of ${name}`;

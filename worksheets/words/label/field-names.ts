@@ -1,0 +1,14 @@
+export const theNameOfTheFood = 'the name of the food';
+export const whatWasLostInTheCook = 'what was lost in the cook';
+export const theFatPouredOff = 'the fat poured off';
+export const whatBecameOfTheAlcohol = 'what became of the alcohol';
+export const theServing = 'the serving';
+export const theNetWeightOfAPack = 'the net weight of a pack';
+export const theDayOfTheCook = 'the day of the cook';
+export const theLifeFromTheCook = 'the life from the cook';
+export const theTemperatureToKeepAt = 'the temperature to keep at';
+export const theFinishedWeight = 'the finished weight';
+export const theWeightOfEveryIngredient = 'the weight of every ingredient';
+export const anIngredient = 'an ingredient';
+export const nutritionOf = (ownName: string) => `nutrition of ${ownName}`;
+export const anInput = 'an input';

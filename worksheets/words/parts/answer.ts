@@ -1,0 +1,1 @@
+export const cannotTellAnInputIsMissing = 'Cannot tell: an input is missing';

@@ -1,0 +1,1 @@
+export const notInThisList = (value: string) => `${value} (not in this list)`;

@@ -1,0 +1,1 @@
+export const days = (minutes: number) => `${minutes} days`;

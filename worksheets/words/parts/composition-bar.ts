@@ -1,0 +1,9 @@
+export const water = 'Water';
+export const protein = 'Protein';
+export const fat = 'Fat';
+export const salt = 'Salt';
+export const other = 'Other';
+export const notKnown = 'Not known';
+export const part = 'Part';
+export const weight = 'Weight';
+export const share = 'Share';

@@ -1,0 +1,1 @@
+export const fieldCannotCheckedNowReload = 'This field cannot be checked now. Reload the page.';

@@ -1,0 +1,1 @@
+export const stillNeededFor = (name: string, fields: string) => `Still needed for ${name}: ${fields}.`;

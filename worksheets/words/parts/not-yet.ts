@@ -1,0 +1,1 @@
+export const notYetComputed = 'Not yet computed';

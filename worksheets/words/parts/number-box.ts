@@ -1,0 +1,1 @@
+export const unitOf = (label: string) => `Unit of ${label}`;

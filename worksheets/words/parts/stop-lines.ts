@@ -1,0 +1,1 @@
+export const failHoldDoNotServe = (title: string) => `FAIL, hold, do not serve: ${title}`;

@@ -1,0 +1,2 @@
+export const onlyTheFirstCharactersWereKept = (longest: number) =>
+  `Only the first ${longest} characters were kept.`;

@@ -1,0 +1,1 @@
+export const putTheOldLinesBack = 'Put the old lines back';

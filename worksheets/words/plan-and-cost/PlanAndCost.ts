@@ -1,0 +1,25 @@
+export const howMuchToMake = 'How much to make';
+export const weightsNotYetComputed = 'Weights: not yet computed';
+export const whatToBuy = 'What to buy';
+export const shoppingList = 'Shopping list';
+export const line = 'Line';
+export const intoTheBowlG = 'Into the bowl, g';
+export const yieldWord = 'Yield, %';
+export const toBuy = 'To buy';
+export const price = 'Price';
+export const cost = 'Cost';
+export const whatItCosts = 'What it costs';
+export const costsNotYetComputed = 'Costs: not yet computed';
+export const whatToAskForIt = 'What to ask for it';
+export const priceNotYetComputed = 'Price: not yet computed';
+export const whenToBegin = 'When to begin';
+export const stepsBackFromTheTable = 'Steps back from the table';
+export const step = 'Step';
+export const atLeast = 'At least';
+export const atMost = 'At most';
+export const beginBy = 'Begin by';
+export const done = 'Done';
+export const whetherItFits = 'Whether it fits';
+export const chillerAndBathNotYetComputed = 'Chiller and bath: not yet computed';
+export const shoppingListCostsTimelineOne =
+  'Shopping list, costs and timeline on one card, with boxes to tick.';

@@ -1,0 +1,13 @@
+export const theKg = 'the kg';
+export const theLb = 'the lb';
+export const thePiece = 'the piece';
+export const smallThings = 'small things';
+export const intoTheBowl = (massG: string) => `${massG} into the bowl`;
+export const price = 'Price';
+export const withTheSmallThings = 'with the small things';
+export const boughtBy = 'Bought by';
+export const yieldAfterTrim = 'Yield after trim';
+export const toBuy = 'To buy';
+export const cost = 'Cost';
+export const weightOfOne = (name: string) => `Weight of one, ${name}`;
+export const boughtEggShellWeighsMoreEgg = 'As bought: an egg in its shell weighs more than the egg.';

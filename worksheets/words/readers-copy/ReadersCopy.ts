@@ -1,0 +1,1 @@
+export const readersCopy = 'READER’S COPY';

@@ -1,0 +1,1 @@
+export const rightWithin005C = 'right, within 0.05 °C';

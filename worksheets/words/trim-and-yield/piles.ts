@@ -1,0 +1,10 @@
+export const usableBoughtForThis = 'usable: bought for this';
+export const byProductWorthSomething = 'by-product: worth something';
+export const waste = 'waste';
+export const thePiles = 'The piles';
+export const pile = (place: number) => `pile ${place}`;
+export const pile2 = 'Pile';
+export const countsAs = 'Counts as';
+export const savesElsewhereThe = (priceBasis: string) => `Saves elsewhere, the ${priceBasis}`;
+export const type0ForNothing = 'Type 0 for nothing.';
+export const addAPile = 'Add a pile';

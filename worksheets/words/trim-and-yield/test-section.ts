@@ -1,0 +1,12 @@
+export const theKg = 'the kg';
+export const theLb = 'the lb';
+export const test = (place: number) => `Test ${place}`;
+export const money = 'money';
+export const speciesCutSupplier = 'Species, cut, supplier';
+export const priceAsBought = 'Price as bought';
+export const priceFor = 'Price for';
+export const whatItYields = 'What it yields';
+export const trimmedWeightWanted = 'Trimmed weight wanted';
+export const usualYieldHereFrom = 'Usual yield here, from';
+export const ownEarlierTestsBlankNobodyHas = 'Of your own earlier tests. Blank: nobody has said.';
+export const usualYieldHereTo = 'Usual yield here, to';

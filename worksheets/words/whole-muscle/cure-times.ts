@@ -1,0 +1,22 @@
+export const fromMemory = 'from memory';
+export const commonPracticeNoSource = 'common practice, no source';
+export const days = (low: number) => `${low} days`;
+export const toDays = (low: number, high: number) => `${low} to ${high} days`;
+export const daysInTheCureAsGuidance = 'Days in the cure, as guidance';
+export const days2 = (days: string) => `${days} days`;
+export const asMeant = 'as meant';
+export const notMadeForThisThickness = 'not made for this thickness';
+export const fromMemory2 = (title: string) => `${title}; from memory`;
+export const saltDiffusingQuickly = 'Salt diffusing quickly';
+export const days3 = (fast: string) => `${fast} days`;
+export const to90InTheMiddle = 'to 90 % in the middle';
+export const saltDiffusingSlowly = 'Salt diffusing slowly';
+export const days4 = (slow: string) => `${slow} days`;
+export const cannotTellMeasureThickestPlace = 'Cannot tell: measure the thickest place';
+export const everyRuleBelowSaltDiffusing = (slow: string, fast: string) =>
+  `Every rule below, and salt diffusing into a slab from both faces until its middle stands at 90 % of the end: F × (half the thickness)² ÷ D, with D from ${slow} to ${fast} × 10⁻¹⁰ m²/s at 2 to 5 °C (from memory). The longest counts, rounded up to whole days. Nitrite is slower still: it reacts on its way.`;
+export const rule = 'Rule';
+export const gives = 'Gives';
+export const meant = 'Meant';
+export const by = 'By';
+export const derived = 'derived';

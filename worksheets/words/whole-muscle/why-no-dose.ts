@@ -1,0 +1,15 @@
+export const noDoseOneNumbersCannotUsed = 'No dose: one of the numbers cannot be used';
+export const refusedNitriteWantedOverLimit = 'Refused: the nitrite wanted is over the limit of this rule';
+export const refusedOneStepScaleBreaksLimit = 'Refused: one step of this scale breaks the limit of the rule';
+export const refusedCuringSaltTooWeak = 'Refused: this curing salt is too weak for the nitrite wanted';
+export const refusedTooLittleScaleWeigh = 'Refused: too little for this scale to weigh';
+export const noneNoNitriteIsWanted = 'None: no nitrite is wanted';
+export const cannotTellChooseWhoseRule = 'Cannot tell: choose whose rule on nitrite first';
+export const cannotTellSayWhatBaconHam = 'Cannot tell: say what it is, bacon, ham or another muscle';
+export const noDoseNoLimitRuleCarried = 'No dose: no limit of this rule for it is carried here';
+export const cannotTellWriteNitriteWanted = 'Cannot tell: write the nitrite wanted';
+export const cannotTellReadStrengthOffPack = 'Cannot tell: read the strength off the pack';
+export const cannotTellNoPackStrength = 'Cannot tell: no pack is of that strength';
+export const cannotTellWriteSmallestStep = 'Cannot tell: write the smallest step of the scale';
+export const cannotTellWeighTheMeat = 'Cannot tell: weigh the meat';
+export const cannotTellAnInputIsMissing = 'Cannot tell: an input is missing';
