@@ -2,6 +2,7 @@ import { satteri } from '@astrojs/markdown-satteri';
 import mdx from '@astrojs/mdx';
 import preact from '@astrojs/preact';
 import { defineConfig } from 'astro/config';
+import { CHUNKS } from './site/tools/chunks.mjs';
 
 /** `client:bench`: a worksheet that loads when it is needed. */
 const benchDirective = {
@@ -21,4 +22,7 @@ export default defineConfig({
   markdown: { processor: satteri({ features: { directive: false, headingAttributes: true } }) },
   trailingSlash: 'always',
   build: { inlineStylesheets: 'never' },
+  vite: {
+    environments: { client: { build: { rolldownOptions: { output: { codeSplitting: CHUNKS } } } } },
+  },
 });
