@@ -11,6 +11,9 @@ function addressAsks(): boolean {
   return asked !== '' && document.getElementById(asked) === null;
 }
 
+/** The address asks for the empty form: the page stays as it came, whatever lies on the bench. */
+const asksForBlank = () => ['#blank', '#blank-letter'].includes(location.hash);
+
 /** Whether a batch may lie on this device. Where the browser does not say, one may. */
 async function mayHoldBatch(): Promise<boolean> {
   try {
@@ -26,6 +29,7 @@ async function mayHoldBatch(): Promise<boolean> {
  * the first touch, and what was typed or pressed meanwhile is handed over in order.
  */
 const bench: ClientDirective = async (load, _options, island) => {
+  if (asksForBlank()) return;
   const wake = async () => (await load())();
   if (addressAsks() || (await mayHoldBatch())) return wake();
   const handOver = holdFields(island);

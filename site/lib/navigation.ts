@@ -34,6 +34,7 @@ export async function contents(): Promise<ContentsGroup[]> {
       links: [
         { href: urls.batches, label: 'Batches' },
         { href: urls.recordsDesk, label: 'Records in and out' },
+        { href: urls.forms, label: 'Printed forms' },
         ...book.worksheets.map(({ id, data }) => ({ href: urls.worksheet(id), label: data.title })),
       ],
     },

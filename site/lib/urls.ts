@@ -26,6 +26,8 @@ export const urls = {
   recordsDesk: '/records/',
   readersCopy: '/records/copy/',
   paper: '/paper/',
+  forms: '/forms/',
+  form: (id: string) => `/forms/${id}/`,
   batchSchema: (version: number) => `/schema/batches-${version}.json`,
   demoBase: '/demo/',
   demo: (id: string) => `/worksheets/batch-sheet/#demo=${id}`,

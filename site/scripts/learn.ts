@@ -35,7 +35,7 @@ function show(): void {
     box.checked = date !== '';
     if (box.checked) done++;
     const written = document.querySelector(`.record [data-slug="${box.value}"] .record-date`);
-    if (written) written.textContent = date;
+    if (written) written.textContent = location.hash === '#blank' ? '' : date;
   }
   const said = document.querySelector('#practised');
   if (said) said.textContent = `${done} of ${boxes.length} practised.`;

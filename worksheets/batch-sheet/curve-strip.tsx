@@ -1,9 +1,9 @@
-import { CURVE_MM } from './curve-size.ts';
+import { CURVE_MM, type CurveSize } from './curve-size.ts';
 import type { SheetCurve } from './sheet-model.ts';
 
 /** The core from the heat to the cold in black, with the limit: odd readings as crosses. */
-export function CurveStrip({ curve }: { curve: SheetCurve }) {
-  const { width, height, left, right, top, bottom } = CURVE_MM;
+export function CurveStrip({ curve, size = CURVE_MM }: { curve: SheetCurve; size?: CurveSize }) {
+  const { width, height, left, right, top, bottom } = size;
   const base = height - bottom;
   return (
     <svg
@@ -33,6 +33,14 @@ export function CurveStrip({ curve }: { curve: SheetCurve }) {
           </text>
         </>
       ) : null}
+      {curve.cooling.map((line) => (
+        <g key={line.label}>
+          <path class="sheet-curve-leg" d={`M${left} ${line.y}H${width - right}`} />
+          <text x={width - right} y={line.y - 0.8} text-anchor="end">
+            {line.label}
+          </text>
+        </g>
+      ))}
       <path class="sheet-curve-line" d={curve.line} />
       {curve.odd.map(({ x, y }) => (
         <path key={`${x} ${y}`} class="sheet-curve-odd" d={`M${x - 1} ${y - 1}l2 2m0 -2l-2 2`} />

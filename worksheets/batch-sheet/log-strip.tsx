@@ -4,11 +4,11 @@ import { Flag } from './write-in.tsx';
 /** Boxes for readings a pencil still has to write. */
 const BLANK_READINGS = 12;
 
-/** The readings of one probe as a strip of time over temperature. */
-export function LogStrip({ log }: { log: LogBlock | null }) {
+/** The readings of one probe as a strip of time over temperature; without a log, empty boxes. */
+export function LogStrip({ log, blank = BLANK_READINGS }: { log: LogBlock | null; blank?: number }) {
   const readings: readonly (SheetReading | null)[] = log?.readings.length
     ? log.readings
-    : Array.from({ length: BLANK_READINGS }, () => null);
+    : Array.from({ length: blank }, () => null);
   return (
     <div class="log-strip">
       <p class="rule-line">

@@ -199,6 +199,8 @@ export interface SheetCurve {
   /** Readings that cannot be and readings left out, crossed. */
   odd: readonly { x: number; y: number }[];
   limit: { y: number; label: string } | null;
+  /** Temperatures of the cooling rule, where the drawing is tall enough. */
+  cooling: readonly { y: number; label: string }[];
   starts: string;
   ends: string;
   top: string;

@@ -17,6 +17,8 @@ export interface CardTable {
   readonly rows: readonly (readonly (Filled | string | null)[])[];
   /** Empty rows under those. */
   readonly blankRows?: number;
+  /** The first columns hold names and are broad; the others are narrow boxes. */
+  readonly firstIsName?: boolean;
 }
 
 /** One numbered block of a card. What it has is set in this order. */
@@ -79,7 +81,7 @@ export function CardBlocks({ blocks }: { blocks: readonly CardBlock[] }) {
 function RuledTable({ table }: { table: CardTable }) {
   const blank = Array.from({ length: table.blankRows ?? 0 }, () => table.columns.map(() => null));
   return (
-    <table class="sheet-table">
+    <table class={table.firstIsName ? 'sheet-table names-first' : 'sheet-table'}>
       <thead>
         <tr>
           {table.columns.map((column) => (

@@ -10,7 +10,8 @@ import type { BuyRow, PlanCardModel, StepRow } from './card-model.ts';
 import type { PlanComputed } from './compute.ts';
 
 const NOTHING = { name: '', bowl: null, trimYield: null, buy: null, price: null, cost: null } as const;
-const BLANK_ROWS: readonly BuyRow[] = Array.from({ length: 14 }, (_, row) => ({ id: `${row}`, ...NOTHING }));
+/** As many as leave the empty card on one page. */
+const BLANK_ROWS: readonly BuyRow[] = Array.from({ length: 8 }, (_, row) => ({ id: `${row}`, ...NOTHING }));
 const BLANK_STEPS: readonly StepRow[] = TERRINE_STEPS.map((kind) => ({
   id: kind,
   name: PLAN_STEP_NAMES[kind],

@@ -8,8 +8,17 @@ import { filled } from './filled.ts';
 import { buildLog, logRemarks } from './logs.ts';
 import { sheetVerdicts } from './verdicts.ts';
 
-/** Block 10. The ruling log stands first: a crowded page keeps that one. */
-export function buildCook(batch: Batch, assessment: Assessment, meats: readonly MeatKind[]): CookBlock {
+/**
+ * Block 10. The ruling log stands first: a crowded page keeps that one.
+ *
+ * @param most readings a log may print; left out: one row of boxes
+ */
+export function buildCook(
+  batch: Batch,
+  assessment: Assessment,
+  meats: readonly MeatKind[],
+  most?: number,
+): CookBlock {
   const { cook } = assessment;
   const { values } = cook;
   const step = batch.process.steps.find((each) => each.kind === 'cook');
@@ -36,7 +45,7 @@ export function buildCook(batch: Batch, assessment: Assessment, meats: readonly 
     peak: degrees(hold?.peakC, 'down'),
     logs: results.flatMap((result) => {
       const log = batch.process.logs.find((each) => each.id === result.logId);
-      return log ? [buildLog(log, result.readings, result === ruling ? runMoments : [])] : [];
+      return log ? [buildLog(log, result.readings, result === ruling ? runMoments : [], most)] : [];
     }),
     verdicts: sheetVerdicts(cook.verdicts),
     beside: besideCook(assessment, meats),

@@ -8,7 +8,8 @@ import { filled } from './filled.ts';
 import { buildLog } from './logs.ts';
 import { sheetVerdict, sheetVerdicts } from './verdicts.ts';
 
-function legTitle(leg: CoolLeg): string {
+/** "57 °C → 21 °C in 2 h", both scales. */
+export function legTitle(leg: CoolLeg): string {
   const from = leg.from === null ? 'End of cook' : formatLimitTemp(leg.from, 'maximum').text;
   return `${from} → ${formatLimitTemp(leg.to, 'maximum').text} in ${durationWords(leg.maxMin, 'down')}`;
 }
@@ -22,8 +23,12 @@ function took({ judged }: LegResult): string | null {
   return parts.filter(Boolean).join(', ') || null;
 }
 
-/** Block 11. The log that rules a leg stands in its row. */
-export function buildCool(batch: Batch, assessment: Assessment): CoolBlock {
+/**
+ * Block 11. The log that rules a leg stands in its row.
+ *
+ * @param most readings a log may print; left out: one row of boxes
+ */
+export function buildCool(batch: Batch, assessment: Assessment, most?: number): CoolBlock {
   const { cool, press } = assessment;
   const cooling: CoolingResult | undefined = cool.values.coolings[0];
   const logs = cooling?.logs ?? [];
@@ -65,6 +70,7 @@ export function buildCool(batch: Batch, assessment: Assessment): CoolBlock {
                 log,
                 result.readings,
                 moments.filter((moment) => moment !== null),
+                most,
               ),
             ]
           : [];

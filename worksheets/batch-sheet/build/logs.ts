@@ -43,11 +43,16 @@ function asChecked({ thermometerId, offset }: ProbeLog, printed: Filled | null):
   return { text: printed.text, flag: 'W' };
 }
 
-/** One probe's log as a strip. */
+/**
+ * One probe's log as a strip.
+ *
+ * @param most readings it may print; left out: one row of boxes
+ */
 export function buildLog(
   log: ProbeLog,
   readings: readonly CheckedReading[],
   moments: readonly number[],
+  most?: number,
 ): LogBlock {
   return {
     name: log.name.trim() || 'Log',
@@ -55,7 +60,7 @@ export function buildLog(
     offset: asChecked(log, filled('temperature-difference', log.offset, 'dC')),
     error: asChecked(log, filled('temperature-difference', log.error, 'dC')),
     count: readings.length,
-    readings: decisive(readings, moments).map(shown),
+    readings: decisive(readings, moments, most).map(shown),
   };
 }
 
