@@ -35,6 +35,7 @@ import {
   type ThermometerValues,
   thermometerStage,
 } from '../thermometer/index.ts';
+import { placedThermometers } from './altitude.ts';
 import { binderContext } from './binder-context.ts';
 import { isLabelBegun, labelOf } from './label-of.ts';
 import type { Batch } from './record.ts';
@@ -89,7 +90,9 @@ function smallestPlanMm2({ moulds }: MouldValues): number | null {
 }
 
 /** The check of the thermometers that logs of the batch name. One that lies in the drawer is not its business. */
-function thermometersUsed({ thermometers, process }: Batch, today: string): Assessment['thermometer'] {
+function thermometersUsed(batch: Batch, today: string): Assessment['thermometer'] {
+  const { process } = batch;
+  const thermometers = placedThermometers(batch);
   if (!thermometers) return null;
   const days = daysByThermometer(process.logs);
   const used = thermometers.thermometers.filter(({ id }) =>

@@ -7,6 +7,7 @@ import type { CompositionTable } from '../ingredients/index.ts';
 import { cookFacts } from '../lethality/index.ts';
 import { isCrustBegun } from '../mould/index.ts';
 import { entryValue } from '../quantities/index.ts';
+import { plannedAltitude } from './altitude.ts';
 import type { Batch } from './record.ts';
 
 /** What the rest of a batch tells about its cook plan: moulds, mix, rules, and what the product is. */
@@ -16,7 +17,9 @@ export function cookPlanContext(batch: Batch, composition: CompositionTable): Co
   const cure = cureStage(batch, { composition, formulaResult: formula, finishedMassG });
   const brine = batch.brine ? brineStage({ cure: batch.cure, brine: batch.brine }, { finishedMassG }) : null;
   const { water, protein, fat, salt } = formula.values.mix;
+  const altitude = plannedAltitude(batch);
   return {
+    ...(altitude === undefined ? {} : { altitude }),
     moulds: batch.mould,
     crust: batch.crust && isCrustBegun(batch.crust) ? batch.crust : null,
     mix: {

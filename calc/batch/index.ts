@@ -1,3 +1,4 @@
+export { type AltitudePath, altitudePath, placedThermometers, plannedAltitude } from './altitude.ts';
 export { type AssessContext, type Assessment, assess } from './assess.ts';
 export { DEFAULT_NUMBER_SCHEME, nextBatchNumber, type SchemeProblem, schemeProblem } from './batch-number.ts';
 export { binderContext } from './binder-context.ts';

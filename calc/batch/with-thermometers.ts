@@ -1,5 +1,6 @@
 import { cookLimit, cookRuleSet, thresholdC } from '../lethality/index.ts';
 import { resolveLogs } from '../thermometer/index.ts';
+import { placedThermometers } from './altitude.ts';
 import type { Batch } from './record.ts';
 
 /** Where the printed offset is told when the plan names no limit yet, °C. */
@@ -16,7 +17,7 @@ export function offsetLimitC({ process }: Pick<Batch, 'process'>): number {
  * The result is for computing and printing, never for keeping.
  */
 export function withThermometers(batch: Batch, today: string): Batch {
-  const { thermometers } = batch;
+  const thermometers = placedThermometers(batch);
   if (!thermometers || !batch.process.logs.some(({ thermometerId }) => thermometerId)) return batch;
   const logs = resolveLogs(batch.process.logs, thermometers, offsetLimitC(batch), today);
   return { ...batch, process: { ...batch.process, logs } };

@@ -20,7 +20,7 @@ import {
   UNKNOWN_FACTS,
 } from '../lethality/index.ts';
 import type { CrustSlice, MouldItem, MouldSlice } from '../mould/index.ts';
-import { entryValue } from '../quantities/index.ts';
+import { type Entry, entryValue } from '../quantities/index.ts';
 import { type BodyChange, type MouldBody, mouldBody } from './body.ts';
 import { type Coat, coatOf } from './coat.ts';
 import { type PlanReading, readPlan } from './read-plan.ts';
@@ -43,6 +43,8 @@ export interface CookPlanContext {
   readonly cookRuleSetId: string | null;
   readonly cookLimitId: string | null;
   readonly coolRuleSetId: string | null;
+  /** Height above the sea where the thermometer check names one: it stands in for the plan's own. */
+  readonly altitude?: Entry;
   readonly facts?: CookFacts;
   readonly coolFacts?: CoolFacts;
 }
@@ -115,13 +117,18 @@ function plannedMould({ mouldId }: CookPlanSlice, { moulds }: MouldSlice): Mould
   return moulds.length === 1 ? (moulds[0] ?? null) : null;
 }
 
+/** The plan at the height that the thermometer check names, where it names one. */
+function placed(slice: CookPlanSlice, { altitude }: CookPlanContext): CookPlanSlice {
+  return altitude === undefined ? slice : { ...slice, altitude };
+}
+
 /** Turns a batch's moulds, mix, plan and rules into a problem of heat; null where something is missing. */
 export function planGround(
   slice: CookPlanSlice,
   context: CookPlanContext,
   change: PlanChange = {},
 ): PlanGround {
-  const own = readPlan(slice);
+  const own = readPlan(placed(slice, context));
   const reading: PlanReading = {
     ...own,
     mediumC: change.mediumC ?? own.mediumC,

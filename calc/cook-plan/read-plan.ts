@@ -84,7 +84,7 @@ export function readPlan(slice: CookPlanSlice): PlanReading {
     panHeightMm: bath ? need('length', 'panHeight', slice.panHeight) : null,
     mouldsInPan: bath ? above(need('count', 'mouldsInPan', slice.mouldsInPan)) : null,
     levelMm: bath || slice.method === 'poach' ? may('length', 'level', slice.level) : null,
-    altitudeM: need('length', 'altitude', slice.altitude) === null ? null : metres(slice.altitude),
+    altitudeM: altitudeOf(slice.altitude, missing),
     oven: ovenOf(slice.ovenRecord, need),
     restMin: need('time', 'rest', slice.rest),
     roomC: need('temperature', 'room', slice.room),
@@ -97,9 +97,12 @@ export function readPlan(slice: CookPlanSlice): PlanReading {
 
 const above = (value: number | null) => (value !== null && value > 0 ? value : null);
 
-/** Lengths are mm inside; a height above the sea is read in metres. */
-function metres(entry: Entry): number | null {
-  const mm = entryValue('length', entry);
+/** Heights of kitchens above the sea, mm: far beyond what a length in a kitchen may be. */
+const HEIGHTS_MM = { min: -400_000, max: 5_500_000 };
+
+function altitudeOf(entry: Entry, missing: MissingInput[]): number | null {
+  const mm = entryValue('length', entry, { range: HEIGHTS_MM });
+  if (mm === null) missing.push({ field: 'cookPlan.altitude', neededFor: NEEDED });
   return mm === null ? null : mm / 1000;
 }
 

@@ -99,14 +99,23 @@ describe('the cook plan', () => {
     expect(visit.problems).toEqual([]);
   });
 
-  it('prints every input, the curve and the cuts, in black and called no proof', async () => {
+  it('prints every input, the curve and the cuts on one page of either paper, in black and called no proof', async () => {
     await using visit = await openPage(DEMO);
     const { page } = visit;
     await awake(page);
     await expect.poll(() => page.locator('.card .section-picture').count(), { timeout: 20_000 }).toBe(2);
+    const letter = await readPdf(await pdfOf(page, { format: 'Letter' }));
+    expect(letter).toHaveLength(1);
     const pages = await readPdf(await pdfOf(page, { format: 'A4' }));
     await expectPrintable(page, pages, 'A4');
+    expect(pages).toHaveLength(1);
     const text = pages.map((sheet) => sheet.text).join(' ');
+    expect(text).toMatch(/No measured core curve of a terrine in a water bath is published/);
+    expect(await answer(page, 'Probe here: the coldest spot as the heat ends').textContent()).toMatch(
+      /^\d+ mm/,
+    );
+    await page.getByText('What the mix is counted as').click();
+    await page.getByText(/Counted with the melting of its fat \(25 % of the mix\)/).waitFor();
     expect(text).toMatch(/PREDICTED, NOT PROOF: ±20 % at best/);
     expect(text).toMatch(/150 °C ?D/);
     expect(text).toMatch(/Cut across the middle/);

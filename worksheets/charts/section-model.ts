@@ -7,6 +7,8 @@ export interface SectionModel {
   readonly tempC: Float32Array;
   /** What it shows, in words: "at 1:25, in the bath". */
   readonly when: string;
+  /** Height of the coldest spot of the middle line over the base, mm. */
+  readonly coldestMm?: number | null;
 }
 
 /** Foot of each band, °C. */

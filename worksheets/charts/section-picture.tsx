@@ -12,7 +12,7 @@ const f = (value: number) => Math.round(value * 10) / 10;
 /** The upright cut as a field of temperature: bands by shade, lines every ten degrees, figures at nine places. */
 export function SectionPicture({ model, width = WIDE }: { model: SectionModel; width?: number }) {
   const id = useId();
-  const { net, tempC } = model;
+  const { net, tempC, coldestMm } = model;
   const { halfMm, heightMm } = extentOf(net);
   const scale = Math.min((width - 2 * EDGE) / (2 * halfMm), MOST_HIGH / heightMm);
   const height = heightMm * scale + 2 * EDGE;
@@ -26,6 +26,8 @@ export function SectionPicture({ model, width = WIDE }: { model: SectionModel; w
         [1, -1].map((side) => `M${px(side * x1)} ${py(y1)}L${px(side * x2)} ${py(y2)}`),
       )
       .join('');
+  // A figure on the cross would hide it.
+  const besideCross = (y: number) => coldestMm != null && Math.abs(py(y) - py(coldestMm)) < 14;
   const bands = isobands(net, tempC, BAND_STEPS_C);
   const levels = linesAt(tempC);
   const rows = sectionRows(model);
@@ -71,13 +73,14 @@ export function SectionPicture({ model, width = WIDE }: { model: SectionModel; w
         );
       })}
       <path class="section-outline" d={lines(outlinePieces(net))} />
+      {coldestMm == null ? null : <path class="section-cross" d={crossAt(px(0), py(coldestMm))} />}
       {places.map(({ x, y, tempC: at }) =>
         at === null ? null : (
           <text
             key={`${x} ${y}`}
-            x={px(x)}
+            x={px(x) - (x === 0 && besideCross(y) ? 10 : 0)}
             y={Math.min(height - EDGE - 4, Math.max(EDGE + 14, py(y) + 5))}
-            text-anchor="middle"
+            text-anchor={x === 0 && besideCross(y) ? 'end' : 'middle'}
           >
             {Math.round(at)}
           </text>
@@ -86,6 +89,9 @@ export function SectionPicture({ model, width = WIDE }: { model: SectionModel; w
     </svg>
   );
 }
+
+/** A cross where the coldest spot lies. */
+const crossAt = (x: number, y: number) => `M${f(x - 6)} ${f(y - 6)}l12 12M${f(x + 6)} ${f(y - 6)}l-12 12`;
 
 /** Lines lie closer where the whole cut differs little. */
 function stepOf(lowC: number, highC: number): number {
@@ -121,10 +127,11 @@ function pathOf(polygon: Polygon, px: (x: number) => number, py: (y: number) => 
 }
 
 /** The cut in a sentence, for who cannot see it. */
-export function sectionSummary({ tempC, when, net }: SectionModel): string {
+export function sectionSummary({ tempC, when, net, coldestMm }: SectionModel): string {
   const low = tempC.reduce((least, t) => Math.min(least, t), Number.POSITIVE_INFINITY);
   const high = tempC.reduce((most, t) => Math.max(most, t), Number.NEGATIVE_INFINITY);
   const cut = net.cut === 'across' ? say.cutAcrossTheMiddle : say.uprightCutThroughTheMiddle;
   const every = stepOf(low, high);
-  return say.coldestCHottestCLinesEvery(cut, when, Math.round(low), Math.round(high), every);
+  const cross = coldestMm == null ? '' : say.crossColdestSpot(Math.round(coldestMm));
+  return say.coldestCHottestCLinesEvery(cut, when, Math.round(low), Math.round(high), cross, every);
 }

@@ -11,6 +11,7 @@ import { WorksheetFrame } from '../parts/worksheet-frame.tsx';
 import { Places } from '../readings/places.tsx';
 import { editAt, provideSlice } from '../state/store.ts';
 import { useAt, useShared } from '../state/use-shared.ts';
+import { COOK_PLAN_TRUST } from '../words/cook-plan-names.ts';
 import { COOL_RULE_SET_NAMES } from '../words/cool-rule-set-names.ts';
 import { AddChill, ChillList } from './chill-list.tsx';
 import { $cookPlan } from './computed.ts';
@@ -65,10 +66,7 @@ export default function CookPlan({ links, standing }: { links: SiteLinks; standi
       <section aria-labelledby="predicted">
         <h2 id="predicted">What it predicts</h2>
         <p class="say">
-          <strong>
-            A plan, not a proof. Nobody has published a measured core curve of a terrine in a water bath. Take
-            every time as ±20 % at best. The probe rules: put it in the coldest spot and go by what it reads.
-          </strong>
+          <strong>{COOK_PLAN_TRUST}</strong>
         </p>
         <Prediction meanwhile={<NotYet what="The curve: not yet computed" />} />
       </section>

@@ -2,6 +2,7 @@ import type { CookMethod } from '@larderwright/calc/cook-plan';
 import type { Finding } from '@larderwright/calc/findings';
 import type { MouldItem } from '@larderwright/calc/mould';
 import { type Entry, rangeIn } from '@larderwright/calc/quantities';
+import { AltitudeField } from '../parts/altitude-field.tsx';
 import { ChoiceField } from '../parts/choice-field.tsx';
 import { at } from '../parts/finding-list.tsx';
 import { editAt } from '../state/store.ts';
@@ -17,7 +18,6 @@ interface FieldsProps {
 const OVENS = rangeIn('C', 40, 300);
 const WATERS = rangeIn('C', 0, 100);
 const CORES = rangeIn('C', -5, 100);
-const HIGHEST = rangeIn('m', -400, 5000);
 
 /** Which mould, what it is made of, and what is in it. */
 export function MouldFields({ findings }: FieldsProps) {
@@ -132,13 +132,9 @@ export function HeatFields({ findings }: FieldsProps) {
           findings={findings}
         />
       ) : null}
-      <PlanField
-        of="altitude"
-        label="Height above the sea"
-        kind="length"
-        units={['m']}
-        range={HIGHEST}
-        hint="Water boils lower up there."
+      <AltitudeField
+        asking="cookPlan.altitude"
+        hint="Water boils lower up there. Blank: the sea. The thermometer check shares it."
         findings={findings}
       />
     </div>

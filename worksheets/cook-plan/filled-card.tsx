@@ -6,7 +6,7 @@ import { CardBlocks } from '../parts/card-blocks.tsx';
 import { PrintCard } from '../parts/print-card.tsx';
 import { stopLines } from '../parts/stop-lines.ts';
 import { useShared } from '../state/use-shared.ts';
-import { COOK_PLAN_TRUST } from '../words/cook-plan.ts';
+import { COOK_PLAN_TRUST_SHORT } from '../words/cook-plan-names.ts';
 import { $cookPlan } from './computed.ts';
 import { planBlocks } from './plan-blocks.ts';
 import { planChart } from './plan-chart.ts';
@@ -14,10 +14,10 @@ import { $bands, $outcome } from './run.ts';
 import { sectionAtMoment } from './section.tsx';
 
 /** On paper the chart is as wide as the card, px of 0.75 pt. */
-const CHART = { width: 660, height: 250 } as const;
+const CHART = { width: 660, height: 165 } as const;
 
-/** Two cuts stand side by side, none drawn smaller than this: figures on paper keep their 9 pt. */
-const CUT_WIDE = 300;
+/** Two cuts stand side by side, each with its words beside it; figures on paper keep their 9 pt. */
+const CUT_WIDE = 170;
 
 /** The card with everything known. A stale curve does not go to paper. */
 export function FilledCard({ paper, standing }: { paper: Paper; standing: string }) {
@@ -28,7 +28,7 @@ export function FilledCard({ paper, standing }: { paper: Paper; standing: string
   const plan = derived.value;
   const outcome = run.stale ? null : run.value;
   const bands = band.stale ? null : band.value;
-  const { findings } = plan.judge(outcome);
+  const { findings, values } = plan.judge(outcome);
   return (
     <PrintCard
       title="Cook plan"
@@ -37,8 +37,8 @@ export function FilledCard({ paper, standing }: { paper: Paper; standing: string
       stops={stopLines([], findings)}
       standing={standing}
     >
-      <CardBlocks blocks={planBlocks(plan, outcome, bands)} />
-      <p class="rule-line">{COOK_PLAN_TRUST}</p>
+      <CardBlocks blocks={planBlocks(plan, values.levelMm, outcome, bands)} />
+      <p class="rule-line">{COOK_PLAN_TRUST_SHORT}</p>
       {outcome === null ? (
         <p class="rule-line">The curve is not computed.</p>
       ) : (

@@ -1,6 +1,13 @@
-import { mediumField, type PlanBands, type PlanOutcome } from '@larderwright/calc/cook-plan';
-import { formatLimitTemp, type QuantityKind, type Unit } from '@larderwright/calc/quantities';
-import { filled, words } from '../batch-sheet/build/filled.ts';
+import { plannedAltitude } from '@larderwright/calc/batch';
+import {
+  type CookPlanSlice,
+  coldestSpot,
+  mediumField,
+  type PlanBands,
+  type PlanOutcome,
+} from '@larderwright/calc/cook-plan';
+import { fixedText, formatLimitTemp, type QuantityKind, type Unit } from '@larderwright/calc/quantities';
+import { filled, heightOf, words } from '../batch-sheet/build/filled.ts';
 import type { Filled } from '../batch-sheet/sheet-model.ts';
 import type { CardBlock, CardBox } from '../parts/card-blocks.tsx';
 import {
@@ -12,17 +19,19 @@ import {
 } from '../words/cook-plan-names.ts';
 import { SHAPE_NAMES } from '../words/mould-names.ts';
 import type { CookPlanComputed } from './compute.ts';
-import { bandWords, degreesText, legBandWords, riseText, timeWords } from './text.ts';
+import { bandWords, degreesText, legBandWords, timeWords } from './text.ts';
 
 const made = (text: string | null): Filled | null => (text === null ? null : { text, flag: 'W' });
 
 /** Blocks of the card: every input of the plan, and what it predicts with boxes for what happens. */
 export function planBlocks(
   { batch, slice, ground }: CookPlanComputed,
+  levelMm: number | null,
   outcome: PlanOutcome | null,
   bands: PlanBands | null,
 ): CardBlock[] {
   const { mould, reading, limit, coolSet, targetC, holdMin } = ground;
+  const altitude = plannedAltitude(batch) ?? slice.altitude;
   const box = (label: string, kind: QuantityKind, of: keyof typeof slice, unit: Unit): CardBox => {
     const entry = slice[of];
     const known = typeof entry === 'object' && entry !== null && 'text' in entry;
@@ -40,11 +49,11 @@ export function planBlocks(
       title: 'The plan',
       rows: [
         [
-          { label: 'Product', value: words(batch.product.name), wide: true },
+          { label: 'Product', value: words(batch.product.name), broad: true },
           { label: 'Mould', value: mould ? mould.name || SHAPE_NAMES[mould.shape] : null, wide: true },
           {
-            label: 'Depth',
-            value: made(ground.body ? `${ground.body.fillDepthMm.toFixed(0)} mm filled` : null),
+            label: 'Filled deep',
+            value: made(ground.body ? `${ground.body.fillDepthMm.toFixed(0)} mm` : null),
             unit: 'mm',
           },
           { label: 'Of', value: VESSEL_NAMES[slice.vessel] },
@@ -55,64 +64,25 @@ export function planBlocks(
               made(reading.wallMm === null ? null : `${reading.wallMm} mm`),
             unit: 'mm',
           },
+          { label: 'Over its top', value: LID_NAMES[slice.lid] },
         ],
         [
-          { label: 'Over its top', value: LID_NAMES[slice.lid] },
           {
-            label: 'Water of the mix',
+            label: 'Mix: water',
             value: mixText(ground.mixAssumed, ground.composition?.water, slice.water.origin),
             unit: '%',
           },
           {
-            label: 'Protein',
+            label: 'protein',
             value: mixText(ground.mixAssumed, ground.composition?.protein, slice.protein.origin),
             unit: '%',
           },
           {
-            label: 'Fat',
+            label: 'fat',
             value: mixText(ground.mixAssumed, ground.composition?.fat, slice.fat.origin),
             unit: '%',
           },
-          box('Core goes in at', 'temperature', 'start', 'C'),
-        ],
-        [
-          { label: 'Cooked in', value: METHOD_NAMES[slice.method], wide: true },
-          box('At', 'temperature', medium, 'C'),
-          ...(bath
-            ? [
-                { label: 'Air', value: slice.fan === 'fan' ? 'with its fan' : 'still' },
-                box('Water', 'mass', 'bathWater', 'kg'),
-                box('in at', 'temperature', 'bathStart', 'C'),
-                { label: 'Pan', value: slice.cover },
-              ]
-            : []),
-          box('Height over the sea', 'length', 'altitude', 'm'),
-        ],
-        [
-          {
-            label: 'Oven record',
-            value: slice.ovenRecord.name.trim() === '' ? 'none: shipped figures' : slice.ovenRecord.name,
-            wide: true,
-          },
-          { label: 'Gives heat, times', value: filled('ratio', slice.ovenRecord.films, 'ratio') },
-          { label: 'Heats the pan, times', value: filled('ratio', slice.ovenRecord.heating, 'ratio') },
-          {
-            label: 'Hotter than shown by',
-            value: filled('temperature-difference', slice.ovenRecord.shift, slice.ovenRecord.shift.unit),
-          },
-        ],
-        ...(bath
-          ? [
-              [
-                box('Moulds in the pan', 'count', 'mouldsInPan', 'count'),
-                box('Pan long', 'length', 'panLength', 'mm'),
-                box('wide', 'length', 'panWidth', 'mm'),
-                box('deep', 'length', 'panHeight', 'mm'),
-                box('Water stands at', 'length', 'level', 'mm'),
-              ],
-            ]
-          : []),
-        [
+          box('Goes in at', 'temperature', 'start', 'C'),
           {
             label: 'Core to reach',
             value:
@@ -121,9 +91,56 @@ export function planBlocks(
             unit: '°C',
           },
           {
-            label: 'Kept in the heat',
+            label: 'Kept in heat',
             value: filled('time', slice.hold, 'min') ?? made(holdMin === null ? null : timeWords(holdMin)),
             unit: 'min',
+          },
+        ],
+        [
+          { label: 'Cooked in', value: METHOD_NAMES[slice.method], wide: true },
+          box('At', 'temperature', medium, 'C'),
+          { label: 'Air', value: slice.fan === 'fan' ? 'with its fan' : 'still' },
+          ...(bath
+            ? [
+                box('Water', 'mass', 'bathWater', 'kg'),
+                box('in at', 'temperature', 'bathStart', 'C'),
+                { label: 'Pan', value: slice.cover },
+              ]
+            : []),
+          { label: 'Height', value: heightOf(altitude), unit: 'm' },
+        ],
+        [
+          ...(bath
+            ? [
+                box('Moulds in it', 'count', 'mouldsInPan', 'count'),
+                { label: 'Pan: long, wide, deep', value: panText(slice), wide: true },
+              ]
+            : []),
+          ...(bath || slice.method === 'poach'
+            ? [
+                {
+                  label: 'Water up to',
+                  value: filled('length', slice.level, 'mm') ?? made(levelText(levelMm)),
+                  unit: 'mm',
+                },
+              ]
+            : []),
+          box('Rest', 'time', 'rest', 'min'),
+          box('Room', 'temperature', 'room', 'C'),
+          box('Press', 'time', 'press', 'min'),
+          box('in air of', 'temperature', 'pressAir', 'C'),
+        ],
+        [
+          {
+            label: 'Oven record',
+            value: slice.ovenRecord.name.trim() === '' ? 'none, as shipped' : slice.ovenRecord.name,
+            wide: true,
+          },
+          { label: 'Gives heat ×', value: filled('ratio', slice.ovenRecord.films, 'ratio', false) },
+          { label: 'Heats pan ×', value: filled('ratio', slice.ovenRecord.heating, 'ratio', false) },
+          {
+            label: 'Hotter by',
+            value: filled('temperature-difference', slice.ovenRecord.shift, slice.ovenRecord.shift.unit),
           },
           {
             label: 'Limit',
@@ -132,16 +149,11 @@ export function planBlocks(
             ),
             wide: true,
           },
-        ],
-        [
-          box('Rest', 'time', 'rest', 'min'),
-          box('Room', 'temperature', 'room', 'C'),
-          box('Press', 'time', 'press', 'min'),
-          box('in air of', 'temperature', 'pressAir', 'C'),
+          { label: 'Coldest spot, over the base', value: made(coldestText(outcome)), wide: true },
         ],
       ],
       table: {
-        columns: ['Chill', 'At', 'For', 'Until the core reads', 'Moulds', 'Tops'],
+        columns: ['Chill', 'At', 'For', 'Until core reads', 'Moulds', 'Tops'],
         rows: slice.chill.map((leg) => [
           CHILL_KIND_NAMES[leg.kind],
           filled('temperature', leg.temp, leg.temp.unit),
@@ -156,6 +168,7 @@ export function planBlocks(
     {
       title: 'PREDICTED, NOT PROOF: ±20 % at best. The probe rules',
       table: {
+        kind: 'times',
         columns: ['What', 'Predicted', 'Band', 'Clock', 'Core read'],
         rows: [
           ['Into the heat', '0:00', '–', null, null],
@@ -183,7 +196,7 @@ export function planBlocks(
             'Peak of the core',
             made(
               prediction
-                ? `${degreesText(prediction.peak.tempC, 'down')}, +${riseText(prediction.carryOverC)}`
+                ? `${degreesText(prediction.peak.tempC, 'down')}, +${fixedText(prediction.carryOverC, 1)} °C`
                 : null,
             ),
             made(
@@ -207,7 +220,7 @@ export function planBlocks(
                     ? PREDICTED_NAMES[own.state]
                     : `${timeWords(own.elapsedMin)}, ${PREDICTED_NAMES[own.state]}`,
               ),
-              made(band ? legBandWords(band) : null),
+              made(band ? legBandWords(band, 'some far past the limit') : null),
               null,
               null,
             ];
@@ -225,6 +238,20 @@ export function planBlocks(
       },
     },
   ];
+}
+
+const levelText = (levelMm: number | null) => (levelMm === null ? null : `${levelMm.toFixed(0)} mm`);
+
+/** The pan as three lengths, each with its own flag. */
+function panText({ panLength, panWidth, panHeight }: CookPlanSlice): string | null {
+  const sides = [panLength, panWidth, panHeight].map((side) => filled('length', side, 'mm', false));
+  if (sides.every((side) => side === null)) return null;
+  return `${sides.map((side) => (side === null ? '___' : `${side.text} ${side.flag}`)).join(' × ')} mm`;
+}
+
+function coldestText(outcome: PlanOutcome | null): string | null {
+  const spot = outcome && coldestSpot(outcome, outcome.prediction.heatEndMin);
+  return spot ? `${fixedText(spot.heightMm, 0)} mm, middle` : null;
 }
 
 function mixText(

@@ -1,6 +1,6 @@
 import type { PlanOutcome } from '@larderwright/calc/cook-plan';
-import { PLAN_SPREADS } from '@larderwright/calc/cook-plan';
-import { formatLimitTemp } from '@larderwright/calc/quantities';
+import { coldestSpot, PLAN_SPREADS } from '@larderwright/calc/cook-plan';
+import { fixedText, formatLimitTemp } from '@larderwright/calc/quantities';
 import { useEffect } from 'preact/hooks';
 import { FittedChart } from '../charts/index.ts';
 import { Answer } from '../parts/answer.tsx';
@@ -10,10 +10,11 @@ import { FindingList } from '../parts/finding-list.tsx';
 import { Needed } from '../parts/needed.tsx';
 import { NotYet } from '../parts/not-yet.tsx';
 import { useShared } from '../state/use-shared.ts';
-import { cookPlanFigureNames, cookPlanWorkings } from '../words/cook-plan.ts';
+import { cookPlanFigureNames, cookPlanWorkings, mixWords } from '../words/cook-plan.ts';
 import { PREDICTED_NAMES } from '../words/cook-plan-names.ts';
 import type { CookPlanComputed, JudgedPlan } from './compute.ts';
 import { $cookPlan } from './computed.ts';
+import { CountedWith } from './counted-with.tsx';
 import { planFieldName } from './names.ts';
 import { planChart } from './plan-chart.ts';
 import { $bands, $outcome, $pull, DRAWS, drawAgain, followPlan, stopBands } from './run.ts';
@@ -101,14 +102,15 @@ function Figures({ plan, outcome }: FiguresProps) {
           value={`${timeWords(prediction.endMin)}, ${degreesText(prediction.endC, 'up')}`}
           worked={<p>{cookPlanWorkings.cooling}</p>}
         />
+        <Coldest plan={plan} outcome={outcome} />
         <Answer
           label="Lethality, for information"
-          value={`${prediction.value.z10.wholeMin.toFixed(0)} min at 70 °C (158 °F), z 10 °C (18 °F)`}
+          value={`${fixedText(prediction.value.z10.wholeMin, 0, 'down')} min at 70 °C (158 °F), z 10 °C (18 °F)`}
           worked={<p>{cookPlanWorkings.value}</p>}
         >
           <p>
-            {prediction.value.z10.heatMin.toFixed(0)} min of it in the heat. By z 7.5 °C (13.5 °F):{' '}
-            {prediction.value.z7_5.wholeMin.toFixed(0)} min.
+            {fixedText(prediction.value.z10.heatMin, 0, 'down')} min of it in the heat. By z 7.5 °C (13.5 °F):{' '}
+            {fixedText(prediction.value.z7_5.wholeMin, 0, 'down')} min.
           </p>
         </Answer>
         <Answer
@@ -123,11 +125,30 @@ function Figures({ plan, outcome }: FiguresProps) {
         </Answer>
       </div>
       <FittedChart model={planChart(plan.ground, outcome, band)} title="The plan, predicted" />
+      <CountedWith plan={plan} />
       <Cooling plan={plan} outcome={outcome} />
       <Bands />
     </>
   );
 }
+
+/** Where the probe belongs: the engine seeks the coldest spot, the middle is not assumed. */
+function Coldest({ plan, outcome }: { plan: CookPlanComputed; outcome: PlanOutcome }) {
+  const spot = coldestSpot(outcome, outcome.prediction.heatEndMin);
+  const { body } = plan.ground;
+  if (spot === null || body === null) return null;
+  return (
+    <Answer
+      label={mixWords.coldest}
+      value={`${spotText(spot.heightMm)} over the base of the mix`}
+      worked={<p>{mixWords.coldestWorking}</p>}
+    >
+      <p>{spotText(Math.max(0, body.mixDepthMm - spot.heightMm))} under its top.</p>
+    </Answer>
+  );
+}
+
+const spotText = (mm: number) => `${fixedText(mm, 0)} mm (${fixedText(mm / 25.4, 1)} in)`;
 
 function Cooling({ plan, outcome }: { plan: CookPlanComputed; outcome: PlanOutcome }) {
   const { cooling } = outcome.prediction;

@@ -1,4 +1,4 @@
-import type { PlanMark, PlanOutcome } from '@larderwright/calc/cook-plan';
+import { coldestSpot, type PlanMark, type PlanOutcome } from '@larderwright/calc/cook-plan';
 import { atom } from 'nanostores';
 import { useId } from 'preact/hooks';
 import { COLUMNS, type SectionModel, sectionRows } from '../charts/section-model.ts';
@@ -23,7 +23,14 @@ export function sectionAtMoment(outcome: PlanOutcome, lookMin: number | null): S
     (best, each) => (Math.abs(each.timeMin - at) < Math.abs(best.timeMin - at) ? each : best),
     first,
   );
-  return { net: section, tempC: picture.tempC, when: momentWords(picture.timeMin, marks) };
+  // Out of the heat the coldest spot is the skin.
+  const hot = picture.timeMin <= prediction.heatEndMin + 1e-6;
+  return {
+    net: section,
+    tempC: picture.tempC,
+    when: momentWords(picture.timeMin, marks),
+    coldestMm: hot && picture.timeMin > 0 ? (coldestSpot(outcome, picture.timeMin)?.heightMm ?? null) : null,
+  };
 }
 
 function momentWords(timeMin: number, marks: readonly PlanMark[]): string {

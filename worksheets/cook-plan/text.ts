@@ -27,4 +27,5 @@ export function bandWords({ low, high }: PlanBand, past = 'some kitchens drawn n
 }
 
 /** The band of a leg of the cooling rule: a draw is followed only some way past its deadline. */
-export const legBandWords = (band: PlanBand) => bandWords(band, 'some kitchens drawn are far past the limit');
+export const legBandWords = (band: PlanBand, past = 'some kitchens drawn are far past the limit') =>
+  bandWords(band, past);

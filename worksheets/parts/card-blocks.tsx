@@ -19,6 +19,8 @@ export interface CardTable {
   readonly blankRows?: number;
   /** The first columns hold names and are broad; the others are narrow boxes. */
   readonly firstIsName?: boolean;
+  /** A table with columns of a width of their own. */
+  readonly kind?: 'times';
 }
 
 /** One numbered block of a card. What it has is set in this order. */
@@ -81,7 +83,7 @@ export function CardBlocks({ blocks }: { blocks: readonly CardBlock[] }) {
 function RuledTable({ table }: { table: CardTable }) {
   const blank = Array.from({ length: table.blankRows ?? 0 }, () => table.columns.map(() => null));
   return (
-    <table class={table.firstIsName ? 'sheet-table names-first' : 'sheet-table'}>
+    <table class={table.firstIsName ? 'sheet-table names-first' : 'sheet-table'} data-kind={table.kind}>
       <thead>
         <tr>
           {table.columns.map((column) => (

@@ -1,5 +1,5 @@
 import type { Batch } from '@larderwright/calc/batch';
-import { offsetLimitC } from '@larderwright/calc/batch';
+import { offsetLimitC, placedThermometers } from '@larderwright/calc/batch';
 import type { Verdict } from '@larderwright/calc/findings';
 import {
   daysByThermometer,
@@ -24,9 +24,10 @@ learnWords(thermometerWords);
 /** By the id of the log. A log that names no thermometer is not in it. */
 export function computeCheckLines(batch: Batch): ReadonlyMap<string, CheckLine> {
   const lines = new Map<string, CheckLine>();
-  if (!batch.thermometers) return lines;
+  const slice = placedThermometers(batch);
+  if (!slice) return lines;
   const days = daysByThermometer(batch.process.logs);
-  const { values, verdicts } = thermometerStage(batch.thermometers, { today: nowIso(), days });
+  const { values, verdicts } = thermometerStage(slice, { today: nowIso(), days });
   const limitC = offsetLimitC(batch);
   for (const { id, thermometerId } of batch.process.logs) {
     const checked = values.checked.find((one) => one.id === thermometerId);

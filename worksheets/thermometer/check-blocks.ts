@@ -1,7 +1,7 @@
 import type { Batch } from '@larderwright/calc/batch';
-import { type Entry, fixedText, unitLabel } from '@larderwright/calc/quantities';
+import { fixedText } from '@larderwright/calc/quantities';
 import * as say from '#words/thermometer/check-blocks.ts';
-import { filled, words } from '../batch-sheet/build/filled.ts';
+import { filled, heightOf, words } from '../batch-sheet/build/filled.ts';
 import { sheetVerdicts } from '../batch-sheet/build/verdicts.ts';
 import type { CardBlock } from '../parts/card-blocks.tsx';
 import type { CheckFigures } from './check-figures.ts';
@@ -9,10 +9,6 @@ import { boilText, mustShowText, offsetText } from './figures.ts';
 
 const made = (text: string | null) => (text === null ? null : ({ text, flag: 'W' } as const));
 
-/** A height as it was typed: it lies beyond what a length in a kitchen may be. */
-function heightOf({ text, unit }: Entry) {
-  return text.trim() === '' ? null : ({ text: `${text.trim()} ${unitLabel(unit)}`, flag: 'E' } as const);
-}
 
 /** The card of the check, as data. */
 export function checkBlocks(

@@ -1,4 +1,4 @@
-import { type Batch, offsetLimitC } from '@larderwright/calc/batch';
+import { type Batch, offsetLimitC, placedThermometers } from '@larderwright/calc/batch';
 import { cookLimit, cookRuleSet } from '@larderwright/calc/lethality';
 import { formatLimitTemp } from '@larderwright/calc/quantities';
 import {
@@ -29,7 +29,7 @@ learnWords(thermometerWords);
 
 /** Checks the thermometers of a batch for the page and the card. */
 export function computeThermometers(batch: Batch): ThermometerComputed {
-  const slice = batch.thermometers ?? newThermometerSlice();
+  const slice = placedThermometers(batch) ?? newThermometerSlice();
   const days = daysByThermometer(batch.process.logs);
   const { values, verdicts, findings } = thermometerStage(slice, { today: nowIso(), days });
   const limitC = offsetLimitC(batch);

@@ -1,5 +1,6 @@
 import type { Finding } from '@larderwright/calc/findings';
 import * as say from '#words/thermometer/place-fields.ts';
+import { AltitudeField } from '../parts/altitude-field.tsx';
 import { Answer } from '../parts/answer.tsx';
 import { at } from '../parts/finding-list.tsx';
 import { NumberField } from '../parts/number-field.tsx';
@@ -15,14 +16,10 @@ export function PlaceFields({ findings }: { findings: readonly Finding[] }) {
   return (
     <>
       <div class="fields">
-        <NumberField
-          path="thermometers.altitude"
-          label={say.heightAboveSeaLevel}
-          kind="length"
-          units={['m', 'ft']}
-          range={{ min: 0, max: 5_500_000 }}
+        <AltitudeField
+          asking="thermometers.altitude"
           hint={say.type0SeaBlankUnknownBoil}
-          findings={at(findings, 'thermometers.altitude')}
+          findings={findings}
         />
         <NumberField
           path="thermometers.pressure"

@@ -53,3 +53,11 @@ export const PREDICTED_NAMES: Readonly<Record<PredictedState, string>> = {
   beyond: 'NOT IN TIME, as predicted',
   'cannot-tell': 'cannot tell',
 };
+
+/** How far to trust it. Stands beside every figure of the plan. */
+export const COOK_PLAN_TRUST =
+  'A plan, not a proof. Nobody has published a measured core curve of a terrine in a water bath. Take every time as ±20 % at best. The probe rules: put it in the coldest spot and go by what it reads.';
+
+/** The same on paper, under a title that says the ±20 %. */
+export const COOK_PLAN_TRUST_SHORT =
+  'No measured core curve of a terrine in a water bath is published. Probe the coldest spot and go by what it reads.';

@@ -89,7 +89,7 @@ export const cookPlanWords = {
 /** How each figure is worked out. */
 export const cookPlanWorkings = {
   curve:
-    'Heat flowing through the mix in three dimensions, minute by minute: properties from its water, protein and fat; lining, wall and lid as layers; a bath that warms itself in the oven; the whole field handed from each stage to the next.',
+    'Heat flowing through the mix in three dimensions, minute by minute: properties from its water, protein and fat; lining, wall and lid as layers; a bath that warms itself in the oven; the whole field handed from each stage to the next. The fat melts between 0 and 50 °C (32 and 122 °F) as pork fat does, and takes heat for it.',
   carryOver: 'Hottest the coldest spot gets, less what it reads when the heating ends.',
   pull: 'Found by trying: taken out at this core, carry-over brings the coldest spot just to the target.',
   cooling:
@@ -99,6 +99,20 @@ export const cookPlanWorkings = {
   band: 'The plan is run again in 200 kitchens drawn at random from the spreads below, always the same ones. Nine in ten lie in the band. It is never drawn narrower than a fifth either way.',
 } as const;
 
-/** How far to trust it. Stands beside every figure of the plan. */
-export const COOK_PLAN_TRUST =
-  'A plan, not a proof. Nobody has published a measured core curve of a terrine in a water bath. Take every time as ±20 % at best. The probe rules: put it in the coldest spot and go by what it reads.';
+/** What the mix is counted as. */
+export const mixWords = {
+  melting: (fat: string) =>
+    `Counted with the melting of its fat (${fat} of the mix), as pork fat melts: it makes a fatty mix slower to warm and to cool by several per cent. Other fats melt elsewhere.`,
+  fold: 'What the mix is counted as',
+  parts: (water: string, protein: string, fat: string) =>
+    `Water ${water}, protein ${protein}, fat ${fat}, salt and the rest beside them: properties of each part by temperature (Choi and Okos 1986), mixed as the ASHRAE handbook does.`,
+  density: (gPerMl: string) => `${gPerMl} g/mL in the mould`,
+  air: (share: string) => `, of which ${share} of the volume is air.`,
+  ice: (tempC: string) => `Its water freezes from ${tempC} °C down.`,
+  heatOfMelting: (kJ: string) =>
+    `Melting takes ${kJ} kJ for each kg of mix, spread over 0 to 50 °C. Derived.`,
+  caption: 'The mix, by its temperature',
+  coldest: 'Probe here: the coldest spot as the heat ends',
+  coldestWorking:
+    'Sought on the upright middle line through the whole body, not assumed to be its middle. Along the mould it is half way.',
+} as const;

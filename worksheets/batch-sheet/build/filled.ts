@@ -5,6 +5,7 @@ import {
   readEntry,
   roundTo,
   type Unit,
+  unitLabel,
 } from '@larderwright/calc/quantities';
 import type { Filled } from '../sheet-model.ts';
 
@@ -57,4 +58,10 @@ export function words(text: string): string | null {
 /** A share in per cent. */
 export function percent(fraction: number | null, decimals = 2): string | null {
   return fraction === null ? null : formatQuantity('fraction', fraction, { decimals, withUnit: true });
+}
+
+/** A height above the sea as it was typed: it lies beyond what a length in a kitchen may be. */
+export function heightOf({ text, unit, origin }: Entry): Filled | null {
+  if (text.trim() === '') return null;
+  return { text: `${text.trim()} ${unitLabel(unit)}`, flag: origin === 'entered' ? 'E' : 'D' };
 }

@@ -5,5 +5,7 @@ export const coldestCHottestCLinesEvery = (
   when: string,
   low: number,
   high: number,
+  cross: string,
   every: number,
-) => `${cut} ${when}: coldest ${low} °C, hottest ${high} °C. Lines every ${every} °C.`;
+) => `${cut} ${when}: coldest ${low} °C, hottest ${high} °C. ${cross}Lines every ${every} °C.`;
+export const crossColdestSpot = (mm: number) => `Cross: coldest spot of the middle line, ${mm} mm up. `;

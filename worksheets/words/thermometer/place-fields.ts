@@ -1,5 +1,4 @@
-export const heightAboveSeaLevel = 'Height above sea level';
-export const type0SeaBlankUnknownBoil = 'Type 0 at the sea. Blank: unknown, and the boil is not used.';
+export const type0SeaBlankUnknownBoil = 'Type 0 at the sea. Blank: unknown, and the boil is not used. The cook plan counts with it too.';
 export const orThePressureHere = 'Or the pressure here';
 export const readKitchenNotReducedSeaLevel =
   'Read in the kitchen, not reduced to sea level. It rules over the height.';

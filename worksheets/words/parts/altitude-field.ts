@@ -1,0 +1,1 @@
+export const heightAboveSeaLevel = 'Height above sea level';
