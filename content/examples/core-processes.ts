@@ -1,4 +1,5 @@
 import type { Batch } from '@larderwright/calc/batch';
+import { newCookPlanSlice } from '@larderwright/calc/cook-plan';
 import { newCrustSlice } from '@larderwright/calc/mould';
 import { enteredEntry } from '@larderwright/calc/quantities';
 import { line } from '../demo/compose.ts';
@@ -138,6 +139,16 @@ export const coreProcesses: Readonly<Record<string, Batch>> = {
         moulds: [loaves('Terrine 290 × 95 × 75', ['290', '95', '75'], '10', '1')],
       },
       thermometers: checkedProbe('L-3', ['0.0', '98.3'], '500', '1'),
+      cookPlan: {
+        ...newCookPlanSlice(),
+        vessel: 'stoneware',
+        lid: 'lid',
+        start: enteredEntry('6', 'C'),
+        // Water that a thermometer keeps, as high as the mix.
+        method: 'poach',
+        kettle: enteredEntry('78', 'C'),
+        level: enteredEntry('65', 'mm'),
+      },
       process: work({
         limit: ['uk-advice', 'uk-70C-2min'],
         probe: ['L-3', '0', '1'],

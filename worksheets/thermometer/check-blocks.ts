@@ -9,7 +9,6 @@ import { boilText, mustShowText, offsetText } from './figures.ts';
 
 const made = (text: string | null) => (text === null ? null : ({ text, flag: 'W' } as const));
 
-
 /** The card of the check, as data. */
 export function checkBlocks(
   batch: Batch,

@@ -1,4 +1,5 @@
-export const type0SeaBlankUnknownBoil = 'Type 0 at the sea. Blank: unknown, and the boil is not used. The cook plan counts with it too.';
+export const type0SeaBlankUnknownBoil =
+  'Type 0 at the sea. Blank: unknown, and the boil is not used. The cook plan counts with it too.';
 export const orThePressureHere = 'Or the pressure here';
 export const readKitchenNotReducedSeaLevel =
   'Read in the kitchen, not reduced to sea level. It rules over the height.';
