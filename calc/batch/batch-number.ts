@@ -55,13 +55,14 @@ function datePart(part: DatePart, date: string): string {
  * The next free number of a scheme: one more than the highest that the same day, month or year, whichever the scheme
  * names, has already. A number is never given twice.
  *
- * @param scheme a sound one (`schemeProblem` is null); throws otherwise
+ * @param scheme a sound one: `schemeProblem` is null
  * @param date `YYYY-MM-DD`
  * @param taken all numbers in use, archived and deleted ones too
+ * @throws RangeError for a scheme that is not sound
  * @example nextBatchNumber('{YYYY}{MM}{DD}-{A}', '2026-05-05', ['20260505-A']) // '20260505-B'
  */
 export function nextBatchNumber(scheme: string, date: string, taken: readonly string[]): string {
-  if (schemeProblem(scheme)) throw new Error(`Not a scheme for batch numbers: ${scheme}`);
+  if (schemeProblem(scheme)) throw new RangeError(`Not a scheme for batch numbers: ${scheme}`);
   const dated = scheme.replaceAll(PART, (whole, part: string) =>
     COUNTER.test(part) ? whole : datePart(part as DatePart, date),
   );

@@ -23,10 +23,11 @@ export interface UptakeQuestion {
  * An injection: what was pumped. A soak: by the federal method chosen; without one, at least by the
  * lesser of the two and at most all of it. A timed brine is never at equilibrium.
  *
- * @returns null when an injection's pump is not known
+ * @returns null when an injection's pump is not known, or there is no meat or no pickle
  */
 export function uptakeOf(question: UptakeQuestion): Uptake | null {
   const { method, greenG, pickleG, pumpFraction, pickUpFraction, federalMethod } = question;
+  if (!(greenG > 0 && pickleG > 0)) return null;
   const byShare = (fraction: number) => Math.min(1, (fraction * greenG) / pickleG);
   if (method === 'inject') {
     if (pumpFraction === null) return null;

@@ -32,13 +32,23 @@ export function isWeighable(massG: number, readabilityG: number): boolean {
   return massG / readabilityG >= MIN_SCALE_STEPS * (1 - STEP_NOISE);
 }
 
-/** The amount in whole steps of the scale, the nearest one. */
+/**
+ * The amount in whole steps of the scale, g, the nearest one.
+ *
+ * @param readabilityG smallest step the scale shows, g; the amount comes back as it is where that is not above 0
+ */
 export function nearestStepG(massG: number, readabilityG: number): number {
+  if (!isPositive(readabilityG)) return massG;
   return stepsToG(Math.round(massG / readabilityG), readabilityG);
 }
 
-/** The amount in whole steps of the scale, never more than the amount. */
+/**
+ * The amount in whole steps of the scale, g, never more than the amount.
+ *
+ * @param readabilityG smallest step the scale shows, g; the amount comes back as it is where that is not above 0
+ */
 export function stepBelowG(massG: number, readabilityG: number): number {
+  if (!isPositive(readabilityG)) return massG;
   return stepsToG(Math.floor((massG / readabilityG) * (1 + STEP_NOISE)), readabilityG);
 }
 

@@ -10,9 +10,9 @@ export function workOfGenerations(generations: number): number {
   return generations * Math.LN2;
 }
 
-/** Hours of lag at a steady rate, 1/h. */
+/** Hours of lag at a steady rate, 1/h: 0 without work to do, endless where nothing grows. */
 export function lagH(work: number, ratePerH: number): number {
-  return work / ratePerH;
+  return work === 0 ? 0 : work / ratePerH;
 }
 
 /** Q0, the physiological state that work h0 stands for; infinite where there is no lag. */

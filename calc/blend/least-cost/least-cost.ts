@@ -97,10 +97,10 @@ export async function leastCostBlend(
   return solveProblem(problem);
 }
 
-/** The same for a problem already in numbers. */
+/** The same for a problem already in numbers. A blend of no mass has nothing to choose. */
 export async function solveProblem(problem: BlendProblem): Promise<LeastCost> {
   const free = problem.materials.some(({ lockedG }) => lockedG === null);
-  if (!free || lockedShare(problem) >= 1) return { state: 'nothing-to-choose' };
+  if (!free || !(problem.totalG > 0) || lockedShare(problem) >= 1) return { state: 'nothing-to-choose' };
   const solve = await loadSolver();
   const best = cheapestWithin(problem, solve);
   if (best.state === 'no-answer') return { state: 'no-answer' };

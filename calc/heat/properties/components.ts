@@ -13,9 +13,13 @@ export type Component = keyof Composition;
 /** `a0 + a1 t + a2 t²`, t in °C, held to −40…150 °C. */
 export type Quadratic = readonly [number, number, number];
 
-/** Value of a quadratic at a temperature in °C. */
+/** The temperatures the quadratics were measured over, °C. */
+const MEASURED_C = { low: -40, high: 150 } as const;
+
+/** Value of a quadratic at a temperature in °C; below −40 and above 150 °C that of the end. */
 export function quadraticAt([a0, a1, a2]: Quadratic, tempC: number): number {
-  return a0 + tempC * (a1 + tempC * a2);
+  const heldC = Math.min(MEASURED_C.high, Math.max(MEASURED_C.low, tempC));
+  return a0 + heldC * (a1 + heldC * a2);
 }
 
 export const COMPONENTS: readonly Component[] = ['water', 'protein', 'fat', 'carbohydrate', 'fibre', 'ash'];

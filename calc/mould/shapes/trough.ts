@@ -1,7 +1,8 @@
 import type { MouldGeometry } from './geometry.ts';
 
-/** Area of a circle of radius r filled to a depth, mm². Derived: circular segment. */
+/** Area of a circle of radius r filled to a depth, mm²; 0 for a radius of 0. Derived: circular segment. */
 export function circularSegmentMm2(radiusMm: number, depthMm: number): number {
+  if (!(radiusMm > 0)) return 0;
   const above = radiusMm - depthMm;
   const halfChord = Math.sqrt(Math.max(0, depthMm * (2 * radiusMm - depthMm)));
   return radiusMm ** 2 * Math.acos(clampToOne(above / radiusMm)) - above * halfChord;
