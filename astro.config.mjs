@@ -3,6 +3,7 @@ import mdx from '@astrojs/mdx';
 import preact from '@astrojs/preact';
 import { defineConfig } from 'astro/config';
 import { CHUNKS } from './site/tools/chunks.mjs';
+import { baseFrom, outFrom } from './site/tools/target.mjs';
 
 /** `client:bench`: a worksheet that loads when it is needed. */
 const benchDirective = {
@@ -15,6 +16,8 @@ const benchDirective = {
 };
 
 export default defineConfig({
+  base: baseFrom(process.env),
+  outDir: outFrom(process.env),
   srcDir: './site',
   publicDir: './site/public',
   integrations: [preact(), mdx(), benchDirective],

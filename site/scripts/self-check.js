@@ -5,18 +5,23 @@ for (const list of document.querySelectorAll('.self-check')) {
     const [ask, answer] = question.children;
     if (!ask || !(answer instanceof HTMLDetailsElement)) continue;
     ask.id = `ask-${at + 1}`;
-    answer.insertAdjacentHTML(
-      'beforebegin',
-      `<form class="try"><label>Your answer, said or written <input autocomplete="off" aria-describedby="${ask.id}"></label><button aria-describedby="${ask.id}">I have answered</button></form>`,
+    const [form, label, input, button] = ['form', 'label', 'input', 'button'].map((tag) =>
+      document.createElement(tag),
     );
-    const form = answer.previousElementSibling;
-    form?.addEventListener('submit', (event) => {
+    if (!form || !label || !(input instanceof HTMLInputElement) || !button) continue;
+    form.className = 'try';
+    input.autocomplete = 'off';
+    for (const part of [input, button]) part.setAttribute('aria-describedby', ask.id);
+    label.append('Your answer, said or written ', input);
+    button.append('I have answered');
+    form.append(label, button);
+    answer.before(form);
+    form.addEventListener('submit', (event) => {
       event.preventDefault();
       question.setAttribute('data-tried', '');
-      const input = form.querySelector('input');
-      if (input?.value.trim()) input.readOnly = true;
+      if (input.value.trim()) input.readOnly = true;
       else form.remove();
-      form.querySelector('button')?.remove();
+      button.remove();
       answer.open = true;
       answer.querySelector('summary')?.focus();
     });

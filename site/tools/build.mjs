@@ -3,6 +3,7 @@ import { readFile, rm, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { filesBelow } from './files.mjs';
 import { PlainError, ROOT, run, say } from './project.mjs';
+import { baseFrom } from './target.mjs';
 
 /** Where the finished site lies. */
 export const DIST = join(ROOT, 'dist');
@@ -13,10 +14,10 @@ const MARK = join(DIST, '.built-from');
 const INPUT_FOLDERS = ['calc', 'content', 'site', 'worksheets'];
 const INPUT_FILES = ['astro.config.mjs', 'package.json', 'package-lock.json', 'tsconfig.json'];
 
-/** One hash over the names and bytes of everything a build reads. */
+/** One hash over where the site will stand and the names and bytes of everything a build reads. */
 async function inputsHash() {
   const lists = await Promise.all(INPUT_FOLDERS.map(filesBelow));
-  const hash = createHash('sha256');
+  const hash = createHash('sha256').update(`${baseFrom(process.env)}\0`);
   for (const path of [...INPUT_FILES, ...lists.flat()].sort()) {
     const bytes = await readFile(join(ROOT, path));
     hash.update(`${path}\0${bytes.length}\0`).update(bytes);

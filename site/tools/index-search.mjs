@@ -2,10 +2,10 @@
 // for every caution, defect, word of the glossary, part and row of a table. Run after `astro build`.
 import { readdir, readFile, rm, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import { fileURLToPath } from 'node:url';
 import * as pagefind from 'pagefind';
+import { baseFrom, outFrom } from './target.mjs';
 
-const dist = fileURLToPath(new URL('../../dist/', import.meta.url));
+const dist = outFrom(process.env);
 const recordsFile = join(dist, 'search-records.json');
 const outputPath = join(dist, 'pagefind');
 
@@ -24,9 +24,13 @@ if (!index) throw new Error('The search index could not be built.');
 const pages = await index.addDirectory({ path: dist });
 check(pages);
 
+/** Pages are indexed as they lie in the folder, and the search puts what stands before them back. */
+const before = baseFrom(process.env).length - 1;
+
 /** @type {(Record<'url' | 'kind' | 'title' | 'summary' | 'level' | 'levelId' | 'content', string> & { isRow: boolean })[]} */
 const records = JSON.parse(await readFile(recordsFile, 'utf8'));
-for (const { url, kind, title, summary, level, levelId, isRow, content } of records) {
+for (const { url: address, kind, title, summary, level, levelId, isRow, content } of records) {
+  const url = address.slice(before);
   check(
     await index.addCustomRecord({
       url,

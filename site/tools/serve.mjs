@@ -1,9 +1,10 @@
 import { createReadStream } from 'node:fs';
-import { stat } from 'node:fs/promises';
+import { readFile, stat } from 'node:fs/promises';
 import { createServer } from 'node:http';
-import { extname, join, sep } from 'node:path';
+import { extname, join } from 'node:path';
 import { pipeline } from 'node:stream';
 import { createGzip } from 'node:zlib';
+import { HEADERS_FILE, headersFor, readHeaders } from './headers.mjs';
 import { PlainError } from './project.mjs';
 
 const TYPES = new Map([
@@ -59,13 +60,14 @@ async function kindOf(path) {
 
 /**
  * @param {string} folder
- * @param {string} pathname
+ * @param {string} pathname below the base
+ * @param {string} base
  * @returns {Promise<{ status: 200 | 404, file: string } | { status: 301, location: string }>}
  */
-async function resolve(folder, pathname) {
+async function resolve(folder, pathname, base) {
   const missing = /** @type {const} */ ({ status: 404, file: join(folder, '404.html') });
   const path = safePath(pathname);
-  if (path === null) return missing;
+  if (path === null || path === `/${HEADERS_FILE}`) return missing;
   const target = join(folder, ...path.split('/'));
   const kind = await kindOf(target);
   if (path.endsWith('/')) {
@@ -74,22 +76,45 @@ async function resolve(folder, pathname) {
   }
   if (kind === 'file') return { status: 200, file: target };
   // One slash only, lest `//host` read as another site.
-  if (kind === 'folder') return { status: 301, location: `${pathname.replace(/^\/+/, '/')}/` };
+  if (kind === 'folder') return { status: 301, location: `${base}${pathname.replace(/^\/+/, '')}/` };
   return missing;
 }
 
 /**
- * @param {string} folder
+ * The rules of a headers file, read again when a build has written it anew.
+ * @param {string} file
+ */
+function headerRules(file) {
+  let writtenMs = 0;
+  /** @type {import('./headers.mjs').HeaderRule[]} */
+  let rules = [];
+  return async () => {
+    const stats = await stat(file).catch(() => null);
+    if (stats?.mtimeMs !== writtenMs) rules = readHeaders(await readFile(file, 'utf8').catch(() => ''));
+    writtenMs = stats?.mtimeMs ?? 0;
+    return rules;
+  };
+}
+
+/** @param {Record<string, string>} headers */
+function lowerCase(headers) {
+  return Object.fromEntries(Object.entries(headers).map(([name, value]) => [name.toLowerCase(), value]));
+}
+
+/**
+ * @param {{ folder: string, base: string, rules: readonly import('./headers.mjs').HeaderRule[] }} site
  * @param {import('node:http').IncomingMessage} request
  * @param {import('node:http').ServerResponse} response
  */
-async function answer(folder, request, response) {
+async function answer({ folder, base, rules }, request, response) {
   if (request.method !== 'GET' && request.method !== 'HEAD') {
     response.writeHead(405, { allow: 'GET, HEAD' }).end();
     return;
   }
   const [pathname = '/', query] = (request.url ?? '/').split('?', 2);
-  const found = await resolve(folder, pathname);
+  const isBelow = pathname.startsWith(base);
+  const found = await resolve(folder, isBelow ? pathname.slice(base.length - 1) : '/404.html', base);
+  if (!isBelow && found.status === 200) found.status = 404;
   if (found.status === 301) {
     const location = query === undefined ? found.location : `${found.location}?${query}`;
     response.writeHead(301, { location }).end();
@@ -102,11 +127,11 @@ async function answer(folder, request, response) {
   const type = TYPES.get(extname(found.file)) ?? 'application/octet-stream';
   const zipped = COMPRESSIBLE.test(type) && /\bgzip\b/.test(request.headers['accept-encoding'] ?? '');
   response.writeHead(found.status, {
-    'content-type': type,
     'x-content-type-options': 'nosniff',
+    'cache-control': 'no-cache',
+    ...lowerCase(headersFor(rules, found.status === 404 ? `${base}404.html` : pathname)),
+    'content-type': type,
     vary: 'accept-encoding',
-    // Names under _astro carry a hash of their content.
-    'cache-control': found.file.includes(`${sep}_astro${sep}`) ? 'max-age=31536000, immutable' : 'no-cache',
     ...(zipped ? { 'content-encoding': 'gzip' } : {}),
   });
   if (request.method === 'HEAD') {
@@ -120,16 +145,20 @@ async function answer(folder, request, response) {
 
 /**
  * Serves a folder of static files: right types, a 404 page, `/folder` sent on to `/folder/`,
- * nothing outside the folder and nothing hidden.
- * @param {{ folder: string, port: number, host: string }} options port 0 picks a free one
+ * nothing outside the folder and nothing hidden, and the headers that its headers file asks for.
+ * @param {{ folder: string, port: number, host: string, base?: string }} options port 0 picks a free one; `base` is the
+ *   folder of the host in which the site stands
  * @returns {Promise<{ port: number, close: () => Promise<void> }>} rejects with a PlainError when the port is taken
  */
-export async function serve({ folder, port, host }) {
+export async function serve({ folder, port, host, base = '/' }) {
+  const rulesNow = headerRules(join(folder, HEADERS_FILE));
   const server = createServer((request, response) => {
-    answer(folder, request, response).catch(() => {
-      if (!response.headersSent) response.writeHead(500);
-      response.end();
-    });
+    rulesNow()
+      .then((rules) => answer({ folder, base, rules }, request, response))
+      .catch(() => {
+        if (!response.headersSent) response.writeHead(500);
+        response.end();
+      });
   });
   await new Promise((resolve, reject) => {
     server.once('error', (error) => reject(listenProblem(error, port, host)));

@@ -7,7 +7,7 @@ export interface Visit extends AsyncDisposable {
   context: BrowserContext;
   /**
    * What a healthy page never does, in words: errors and warnings on the console, uncaught errors, answers of
-   * 400 and above, and requests to another host, which are also refused.
+   * 400 and above, breaches of the content security policy, and requests to another host, which are also refused.
    */
   problems: string[];
 }
@@ -84,6 +84,11 @@ export async function openPage(path: string, options: VisitOptions = {}): Promis
     },
   );
   context.on('page', (page) => watch(page, origin, problems));
+  await context.addInitScript(() => {
+    addEventListener('securitypolicyviolation', ({ effectiveDirective, blockedURI, sample }) =>
+      console.error(`against the policy: ${effectiveDirective} ${blockedURI} ${sample}`),
+    );
+  });
   const page = await context.newPage();
   await page.goto(path, { waitUntil: 'networkidle' });
   return { page, context, problems, [Symbol.asyncDispose]: () => context.close() };

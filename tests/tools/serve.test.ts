@@ -42,6 +42,10 @@ beforeAll(async () => {
   await writeFile(join(folder, '_astro', 'a.1f2e.js'), 'export {};');
   await writeFile(join(folder, 'pâté.txt'), 'fine');
   await writeFile(join(folder, '.built-from'), 'hidden');
+  await writeFile(
+    join(folder, '_headers'),
+    '/*\n  Referrer-Policy: no-referrer\n\n/_astro/*\n  Cache-Control: max-age=31536000, immutable\n',
+  );
   await writeFile(join(top, 'secret.txt'), 'outside');
   site = await serve({ folder, port: 0, host: '127.0.0.1' });
 });
@@ -85,7 +89,7 @@ describe('serve', () => {
       '/terrine/../../secret.txt',
       '/..\\secret.txt',
     ];
-    for (const path of [...paths, '/.built-from', '/%00', '/%zz', 'secret.txt', '*']) {
+    for (const path of [...paths, '/.built-from', '/_headers', '/%00', '/%zz', 'secret.txt', '*']) {
       const answer = await ask(path);
       // Node itself answers what is no request at all, with 400.
       expect(answer.status, path).toBeOneOf([400, 404]);
@@ -97,9 +101,11 @@ describe('serve', () => {
     expect((await ask('/p%C3%A2t%C3%A9.txt')).body.toString()).toBe('fine');
   });
 
-  it('keeps hashed files for good and asks again for the rest', async () => {
+  it('sends what the headers file asks for, and asks again for the rest', async () => {
     expect((await ask('/_astro/a.1f2e.js')).headers['cache-control']).toContain('immutable');
     expect((await ask('/')).headers['cache-control']).toBe('no-cache');
+    expect((await ask('/')).headers['referrer-policy']).toBe('no-referrer');
+    expect((await ask('/nothing')).headers['referrer-policy']).toBe('no-referrer');
   });
 
   it('zips text for a browser that takes it', async () => {
@@ -118,6 +124,17 @@ describe('serve', () => {
     const second = serve({ folder: top, port: site.port, host: '127.0.0.1' });
     await expect(second).rejects.toThrow(PlainError);
     await expect(second).rejects.toThrow(`Port ${site.port} is already in use`);
+  });
+});
+
+describe('serve, in a folder of its host', () => {
+  it('answers below that folder alone, and sends on within it', async () => {
+    const below = await serve({ folder: join(top, 'dist'), port: 0, host: '127.0.0.1', base: '/larder/' });
+    const get = (path: string) => fetch(`http://127.0.0.1:${below.port}${path}`, { redirect: 'manual' });
+    expect([(await get('/larder/')).status, (await get('/larder/terrine/')).status]).toEqual([200, 200]);
+    expect([(await get('/')).status, (await get('/terrine/')).status]).toEqual([404, 404]);
+    expect((await get('/larder/terrine')).headers.get('location')).toBe('/larder/terrine/');
+    await below.close();
   });
 });
 

@@ -1,9 +1,11 @@
 import * as say from '#words/heat-desk/index.ts';
+import { ownWorker } from '../parts/own-worker.ts';
 import { type HeatWorker, type HireWorker, heatDesk } from './desk.ts';
+import address from './heat.worker.ts?worker&url';
 import type { FromRunner } from './runner.ts';
 
 const hire: HireWorker = (onMessage, onCrash): HeatWorker => {
-  const worker = new Worker(new URL('./heat.worker.ts', import.meta.url), { type: 'module' });
+  const worker = ownWorker(address);
   worker.addEventListener('message', (event: MessageEvent<FromRunner>) => onMessage(event.data));
   worker.addEventListener('error', (event) => onCrash(event.message ?? say.theWorkerStopped));
   worker.addEventListener('messageerror', () => onCrash(say.aMessageCouldNotBeRead));

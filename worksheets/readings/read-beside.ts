@@ -1,11 +1,13 @@
+import { ownWorker } from '../parts/own-worker.ts';
 import type { PasteJob, PasteRead } from './paste-job.ts';
+import address from './paste-worker.ts?worker&url';
 
 /** Shorter logs are read on the spot: a worker takes longer to start. */
 const BESIDE_FROM = 100_000;
 
 function inWorker(job: PasteJob, signal: AbortSignal): Promise<PasteRead> {
   return new Promise((resolve, reject) => {
-    const worker = new Worker(new URL('./paste-worker.ts', import.meta.url), { type: 'module' });
+    const worker = ownWorker(address);
     const end = () => worker.terminate();
     worker.addEventListener('message', ({ data }: MessageEvent<PasteRead>) => {
       end();

@@ -1,11 +1,10 @@
+import { urls } from '../../lib/urls.ts';
 import type { Hit, SearchIndex, SearchScript } from './index-types.ts';
+import { KINDS, type Kind } from './kinds.ts';
 import { corrected } from './nearest.ts';
 import { readQuery, variantsOf, withoutFiller, withoutOne } from './query.ts';
 import { cautionsFirst, mergeHits, rowsApart } from './rank.ts';
 import { readWordList } from './word-list.ts';
-
-export const KINDS = ['technique', 'caution', 'table', 'defect', 'glossary', 'worksheet'] as const;
-export type Kind = (typeof KINDS)[number];
 
 /** Ids of the index by what they are, so that a result need not be fetched to know its kind. */
 interface Shelves {
@@ -17,7 +16,7 @@ interface Shelves {
 }
 
 /** What a query found. */
-export interface Answer {
+interface Answer {
   readonly hits: readonly Hit[];
   readonly counts: Readonly<Record<Kind, number>>;
   /** The query that was answered instead, where the one typed found nothing. */
@@ -38,10 +37,10 @@ export function openIndex(): Promise<{ opened: SearchIndex; shelves: Shelves }> 
 
 async function load() {
   // Written after the build, so no bundler may look for it.
-  const path = '/pagefind/pagefind.js';
+  const path = urls.searchScript;
   const { createInstance }: SearchScript = await import(/* @vite-ignore */ path);
-  // The index is small: a worker would cost more to fetch than it saves.
-  const opened = createInstance({ basePath: '/pagefind/', noWorker: true });
+  // This is a worker already.
+  const opened = createInstance({ basePath: urls.searchIndex, noWorker: true });
   await opened.init();
   await opened.filters();
   const shelf = async (filters: Record<string, string>) => {
@@ -64,7 +63,7 @@ async function load() {
 
 /** The words of the index, the commonest first. Without them nothing counts as mistyped. */
 function wordList(): Promise<readonly string[]> {
-  words ??= fetch('/pagefind/words.txt')
+  words ??= fetch(urls.searchWords)
     .then((answer) => (answer.ok ? answer.text() : ''))
     .then(readWordList)
     .catch(() => []);

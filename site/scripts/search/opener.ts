@@ -2,7 +2,7 @@
 const openSearch = () =>
   import('./dialog.ts').then(
     (dialog) => dialog.openSearch(),
-    () => location.assign('/search/'),
+    () => location.assign(document.querySelector<HTMLAnchorElement>('[data-search]')?.href ?? '.'),
   );
 
 addEventListener('click', (event) => {

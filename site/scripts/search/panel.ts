@@ -1,6 +1,7 @@
-import type { Hit, HitData } from './index-types.ts';
-import { type Answer, KINDS, type Kind, look, openIndex } from './look.ts';
+import { askSearch } from './ask.ts';
+import { KINDS, type Kind } from './kinds.ts';
 import { make } from './make.ts';
+import type { Found } from './messages.ts';
 import { resultRow } from './result-row.ts';
 
 const KIND_NAMES: Readonly<Record<Kind, string>> = {
@@ -49,7 +50,7 @@ export function mountSearch(place: HTMLElement, query = ''): () => void {
       said.textContent = 'Type a word: a product, a fault you see, a temperature, a caution.';
       return;
     }
-    const found = await look(term, kind).catch(() => null);
+    const found = await askSearch<'look'>({ ask: 'look', typed: term, kind }).catch(() => null);
     if (mine !== turn) return;
     if (!found) {
       said.textContent =
@@ -62,7 +63,7 @@ export function mountSearch(place: HTMLElement, query = ''): () => void {
     await show(found.hits, 0, mine);
   };
 
-  const sayFound = (term: string, { hits: all, instead }: Answer) => {
+  const sayFound = (term: string, { hits: all, instead }: Found) => {
     if (instead === null) {
       said.textContent = all.length === 0 ? `Nothing for “${term}”.` : `${all.length} found`;
       return;
@@ -75,8 +76,8 @@ export function mountSearch(place: HTMLElement, query = ''): () => void {
     said.replaceChildren(`Nothing for “${term}”. Did you mean `, meant, `? ${all.length} found`);
   };
 
-  const show = async (all: readonly Hit[], from: number, mine: number) => {
-    const data: HitData[] = await Promise.all(all.slice(from, from + SHOWN_AT_ONCE).map((hit) => hit.data()));
+  const show = async (all: readonly string[], from: number, mine: number) => {
+    const data = await askSearch<'data'>({ ask: 'data', hits: all.slice(from, from + SHOWN_AT_ONCE) });
     if (mine !== turn) return;
     const rows = data.map(resultRow);
     hits.append(...rows);
@@ -110,7 +111,9 @@ export function mountSearch(place: HTMLElement, query = ''): () => void {
     timer = setTimeout(run, TYPING_PAUSE_MS);
   });
   place.addEventListener('keydown', (event) => moveByKey(event, field, hits));
-  field.addEventListener('focus', () => void openIndex().catch(() => undefined), { once: true });
+  field.addEventListener('focus', () => void askSearch<'open'>({ ask: 'open' }).catch(() => undefined), {
+    once: true,
+  });
   void run();
   return () => {
     field.focus();
