@@ -29,6 +29,7 @@ import {
 import { type PressFindingId, type PressValues, pressStage } from '../press/index.ts';
 import { entryValue } from '../quantities/index.ts';
 import { type SeasoningFindingId, type SeasoningValues, seasoningStage } from '../seasoning/index.ts';
+import { BUILT_STANDING, type Withdrawal } from '../sources/index.ts';
 import {
   daysByThermometer,
   type ThermometerFindingId,
@@ -41,6 +42,7 @@ import { isLabelBegun, labelOf } from './label-of.ts';
 import type { Batch } from './record.ts';
 import { type RecordFindingId, recordStage } from './record-stage.ts';
 import { type RuleSetUsed, ruleSetsUsed } from './rule-sets-used.ts';
+import { standingStage } from './standing-stage.ts';
 import { CALC_VERSION } from './version.ts';
 import { withThermometers } from './with-thermometers.ts';
 
@@ -48,6 +50,8 @@ export interface AssessContext {
   readonly composition: CompositionTable;
   /** ISO date or date-time of today, for overdue checks of rule sets. */
   readonly today: string;
+  /** Rule sets that stand no more, as the caller last heard; the list of this edition where it heard nothing. */
+  readonly withdrawn?: readonly Withdrawal[];
 }
 
 /** All that is made of a batch, stage by stage, and the whole of it in the order of the work. */
@@ -109,7 +113,7 @@ function thermometersUsed(batch: Batch, today: string): Assessment['thermometer'
  * @param entered the record as entered
  * @returns numbers, findings, verdicts and what is missing; a missing input never gives a pass
  */
-export function assess(entered: Batch, { composition, today }: AssessContext): Assessment {
+export function assess(entered: Batch, { composition, today, withdrawn }: AssessContext): Assessment {
   const batch = withThermometers(entered, today);
   const { familyId } = batch.formula;
   const finishedMassG = entryValue('mass', batch.product.finished);
@@ -147,6 +151,7 @@ export function assess(entered: Batch, { composition, today }: AssessContext): A
     ...[binder, seasoning, chillBudget],
     ...[mould, crust, casings, gelee, thermometer, cook, press, cool],
     label,
+    standingStage(batch, withdrawn ?? BUILT_STANDING.withdrawn),
   ];
   const judged = all.filter((stage) => stage !== null);
   const judgedVerdicts = judged.flatMap((stage) => stage.verdicts);

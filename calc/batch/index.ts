@@ -17,6 +17,7 @@ export { type RecordFindingId, recordStage } from './record-stage.ts';
 export type { RuleSetUsed } from './rule-sets-used.ts';
 export { batchSchema } from './schema/index.ts';
 export { entry as entrySchema } from './schema/shared.ts';
+export type { StandingFindingId } from './standing-stage.ts';
 export { changeState, type Judged, nextStates, type StateBar, stateOf } from './state.ts';
 export { type BatchSummary, searchSummaries, summaryOf } from './summary.ts';
 export { batchesWithLot, type LotUse, type Traced } from './trace.ts';

@@ -3,3 +3,12 @@ export { SOURCES } from './register/index.ts';
 export type { RuleSet } from './rule-set.ts';
 export type { Mark, Source } from './source.ts';
 export { isSourceId, type SourceId, sourceOf } from './source-of.ts';
+export {
+  BUILT_STANDING,
+  type LimitStage,
+  type LimitsStanding,
+  laterStanding,
+  readStanding,
+  type Withdrawal,
+  withdrawalsFor,
+} from './standing.ts';

@@ -6,6 +6,12 @@ export function fromTop(href: string): string {
   return /^\/(?!\/)/.test(href) ? BASE + href.slice(1) : href;
 }
 
+/** The service worker, apart from the rest: every page fetches the code that names it. */
+export const serviceWorker = fromTop('/sw.js');
+
+/** How much is kept on the device, told before it is. */
+export const offlineSize = fromTop('/offline/size.json');
+
 /** Where things live. No other module writes a path. */
 export const urls = {
   home: fromTop('/'),
@@ -37,9 +43,11 @@ export const urls = {
   forms: fromTop('/forms/'),
   form: (id: string) => fromTop(`/forms/${id}/`),
   batchSchema: (version: number) => fromTop(`/schema/batches-${version}.json`),
+  limitsStanding: fromTop('/limits-standing.json'),
   demoBase: fromTop('/demo/'),
   demo: (id: string) => fromTop(`/worksheets/batch-sheet/#demo=${id}`),
   mark: fromTop('/mark.svg'),
+  manifest: fromTop('/site.webmanifest'),
   searchIndex: fromTop('/pagefind/'),
   searchScript: fromTop('/pagefind/pagefind.js'),
   searchWords: fromTop('/pagefind/words.txt'),

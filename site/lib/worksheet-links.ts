@@ -7,6 +7,7 @@ export async function worksheetLinks(): Promise<SiteLinks> {
   const { cautions, worksheets } = await openBook();
   return {
     demoBase: urls.demoBase,
+    limitsStanding: urls.limitsStanding,
     batches: urls.batches,
     cautions: Object.fromEntries(cautions.map(({ id }) => [id, urls.caution(id)])),
     worksheets: Object.fromEntries(worksheets.map(({ id }) => [id, urls.worksheet(id)])),

@@ -85,8 +85,7 @@ export const EVERYWHERE = {
   'Referrer-Policy': 'no-referrer',
   'Cross-Origin-Resource-Policy': 'same-origin',
   'Permissions-Policy': [
-    ...['bluetooth', 'camera', 'display-capture', 'geolocation', 'hid', 'microphone', 'midi', 'payment'],
-    ...['serial', 'usb'],
+    ...['camera', 'display-capture', 'geolocation', 'hid', 'microphone', 'midi', 'payment', 'serial', 'usb'],
   ]
     .map((name) => `${name}=()`)
     .concat('screen-wake-lock=(self)')

@@ -20,6 +20,10 @@ export interface VisitOptions {
   /** A phone: touch, and a screen that scales. */
   phone?: boolean;
   timezone?: string;
+  /** The site may keep itself on the device, as it does for a reader. Else every page comes from the server. */
+  keepsItself?: boolean;
+  /** Where the site is served, if a test serves it itself. */
+  origin?: string;
 }
 
 /** How long a test waits for something to show before it fails. Generous, for machines busy with other work. */
@@ -62,8 +66,9 @@ export async function openPage(path: string, options: VisitOptions = {}): Promis
     javaScript = true,
     phone = false,
     timezone,
+    keepsItself = false,
+    origin = inject('siteOrigin'),
   } = options;
-  const origin = inject('siteOrigin');
   const context = await (await browser()).newContext({
     baseURL: origin,
     viewport: { width, height },
@@ -84,6 +89,8 @@ export async function openPage(path: string, options: VisitOptions = {}): Promis
     },
   );
   context.on('page', (page) => watch(page, origin, problems));
+  if (!keepsItself)
+    await context.addInitScript(() => Reflect.deleteProperty(Navigator.prototype, 'serviceWorker'));
   await context.addInitScript(() => {
     addEventListener('securitypolicyviolation', ({ effectiveDirective, blockedURI, sample }) =>
       console.error(`against the policy: ${effectiveDirective} ${blockedURI} ${sample}`),

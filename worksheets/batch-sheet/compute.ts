@@ -2,6 +2,7 @@ import { type Assessment, assess, type Batch, withThermometers } from '@larderwr
 import { type CompositionTable, loadIngredients } from '@larderwright/calc/ingredients';
 import { meatKinds } from '@larderwright/calc/lethality';
 import { nowIso } from '../state/clock.ts';
+import { $limits } from '../state/limits.ts';
 import { binderWords } from '../words/binder.ts';
 import { brineWords } from '../words/brine.ts';
 import { casingsWords } from '../words/casings.ts';
@@ -20,6 +21,7 @@ import { mouldWords } from '../words/mould.ts';
 import { pressWords } from '../words/press.ts';
 import { recordWords } from '../words/record.ts';
 import { seasoningWords } from '../words/seasoning.ts';
+import { standingWords } from '../words/standing.ts';
 import { thermometerWords } from '../words/thermometer.ts';
 import { asPrinted } from './build/as-printed.ts';
 import { buildSheet } from './build/index.ts';
@@ -38,6 +40,7 @@ const WORDS = [
   ...[formulaWords, cureWords, dryCureWords, brineWords, dryingWords],
   ...[binderWords, seasoningWords, chillBudgetWords, casingsWords, geleeWords, crustWords],
   ...[mouldWords, thermometerWords, cookWords, pressWords, coolWords, labelWords, recordWords],
+  standingWords,
 ];
 for (const words of WORDS) learnWords(words);
 
@@ -46,13 +49,15 @@ export async function loadCompute(): Promise<(batch: Batch) => SheetComputed> {
   const composition = await loadIngredients();
   return (entered) => {
     const now = nowIso();
+    const withdrawn = $limits.get()?.standing.withdrawn;
+    const heard = withdrawn ? { withdrawn } : {};
     const meats = meatKinds(
       entered.formula.lines.map(({ ingredientId }) => ingredientId),
       composition,
     );
     const batch = withThermometers(entered, now);
-    const assessment = assess(batch, { composition, today: now });
-    const onPaper = assess(asPrinted(batch, assessment), { composition, today: now });
+    const assessment = assess(batch, { composition, today: now, ...heard });
+    const onPaper = assess(asPrinted(batch, assessment), { composition, today: now, ...heard });
     return { assessment, model: buildSheet(batch, onPaper, now, meats), composition, drawCode };
   };
 }

@@ -1,7 +1,9 @@
 import { BATCH_SCHEMA, type Batch, CALC_VERSION, stateOf } from '@larderwright/calc/batch';
-import { isCheckOverdue, type RuleSet } from '@larderwright/calc/sources';
+import { BUILT_STANDING, isCheckOverdue, type RuleSet, withdrawalsFor } from '@larderwright/calc/sources';
 import * as say from '#words/parts/card-head.ts';
+import { $limits } from '../state/limits.ts';
 import { recordWords } from '../words/record.ts';
+import { standingWords } from '../words/standing.ts';
 import type { CardHead } from './blank-head.ts';
 import { wallOf } from './clock-text.ts';
 
@@ -23,6 +25,13 @@ function outOfUse(batch: Batch): string | null {
   return recordWords[state === 'held' ? 'record.held' : 'record.discarded']({ at, by, why }).title;
 }
 
+/** Says on every card that a rule set of the batch was withdrawn. */
+function withdrawn(batch: Batch): string | null {
+  const { withdrawn: all } = $limits.get()?.standing ?? BUILT_STANDING;
+  const [first] = withdrawalsFor(batch, all);
+  return first ? standingWords['limits.withdrawn']({ ...first }).title : null;
+}
+
 /**
  * Head and foot of a card.
  *
@@ -39,7 +48,7 @@ export function cardHead(batch: Batch, ruleSets: readonly (RuleSet | null)[], no
     ruleSets: ruleSets.filter((set) => set !== null).map((set) => ruleSetLine(set, now)),
     version: say.calcRecord(CALC_VERSION, BATCH_SCHEMA),
     batchId: batch.id === 'empty' ? null : batch.id,
-    outOfUse: outOfUse(batch),
+    outOfUse: outOfUse(batch) ?? withdrawn(batch),
     printedAt: printed ? `${printed.date} ${printed.clock}` : null,
   };
 }

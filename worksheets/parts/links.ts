@@ -4,6 +4,8 @@ import { createContext } from 'preact';
 export interface SiteLinks {
   /** Folder the demo batches are fetched from, with a trailing slash. */
   demoBase: string;
+  /** The list of limits that were withdrawn. */
+  limitsStanding: string;
   /** The page of all batches of this device. */
   batches: string;
   /** Caution pages by slug. */
@@ -12,4 +14,10 @@ export interface SiteLinks {
   worksheets: Readonly<Record<string, string>>;
 }
 
-export const Links = createContext<SiteLinks>({ demoBase: '', batches: '', cautions: {}, worksheets: {} });
+export const Links = createContext<SiteLinks>({
+  demoBase: '',
+  limitsStanding: '',
+  batches: '',
+  cautions: {},
+  worksheets: {},
+});

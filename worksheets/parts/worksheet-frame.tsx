@@ -8,6 +8,7 @@ import { Hydrated, useHydrated, useShared } from '../state/use-shared.ts';
 import { later } from './later.tsx';
 import { Links, type SiteLinks } from './links.ts';
 
+const Withdrawn = later(() => import('./withdrawn.tsx').then((m) => m.Withdrawn));
 const BenchTools = later(() => import('./bench-tools.tsx').then((m) => m.BenchTools));
 
 /** What every worksheet shares: the batch it works on, messages about the record, and the demo mark. */
@@ -22,6 +23,7 @@ export function WorksheetFrame({ links, children }: { links: SiteLinks; children
       <Links.Provider value={links}>
         <div class="worksheet" data-life={life}>
           {example ? <example.Head /> : <OnTheBench demoBase={links.demoBase} />}
+          <Withdrawn />
           <Message />
           {children}
         </div>

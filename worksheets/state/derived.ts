@@ -1,5 +1,6 @@
 import type { Batch } from '@larderwright/calc/batch';
 import { atom, type ReadableAtom } from 'nanostores';
+import { $limits } from './limits.ts';
 import { $batch, $life } from './store.ts';
 
 /** A number the page shows is either computed from the batch on screen, or plainly not yet. */
@@ -54,6 +55,10 @@ export function derive<T>(load: () => Promise<(batch: Batch) => T>): ReadableAto
     $batch.listen((batch) => {
       if ($life.get() === 'blank') $derived.set(NOT_YET);
       else run(batch);
+    });
+    // A withdrawn limit counts as soon as it is known.
+    $limits.listen(() => {
+      if ($life.get() === 'open') run($batch.get());
     });
     $life.subscribe((life) => {
       if (life === 'blank') $derived.set(NOT_YET);

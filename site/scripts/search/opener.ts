@@ -19,4 +19,7 @@ addEventListener('keydown', (event) => {
   openSearch();
 });
 
+// When everything that was asked for is there, the site is kept on the device.
+addEventListener('load', () => setTimeout(() => import('../offline/keep.ts'), 3000));
+
 export {};
