@@ -189,9 +189,11 @@ describe('a limit that was withdrawn', () => {
     await page.goto('/worksheets/batch-sheet/');
     await awake(page);
     await page.locator('.limits-withdrawn').waitFor();
-    const pages = await readPdf(await pdfOf(page, { format: 'A4' }));
-    expect(JSON.stringify(pages)).toMatch(/withdrawn/);
-    expect(await page.locator('main').textContent()).toMatch(/CANNOT TELL[^.]*was withdrawn/);
+    await expect
+      .poll(() => page.locator('.worksheet').textContent(), { timeout: 20_000 })
+      .toMatch(/CANNOT TELL\s*The rule set for cooking was withdrawn/);
+    const paper = (await readPdf(await pdfOf(page, { format: 'A4' }))).map(({ text }) => text).join(' ');
+    expect(paper).toMatch(/rule set for cooking was withdrawn from 2026-12-01/);
     writeFileSync(list, before);
     expect(visit.problems).toEqual([]);
   });

@@ -5,6 +5,7 @@ import { $limits } from '../state/limits.ts';
 import { $batch } from '../state/store.ts';
 import { useShared } from '../state/use-shared.ts';
 import { watchLimits } from '../state/watch-limits.ts';
+import { PLAIN_HTTP } from '../words/plain-http.ts';
 import { STANDING_TEXT, standingWords } from '../words/standing.ts';
 import { Links } from './links.ts';
 
@@ -41,6 +42,7 @@ export function Withdrawn() {
           </div>
         );
       })}
+      {isSecureContext ? null : <p class="bench-line">{PLAIN_HTTP}</p>}
       {isUnheard ? <p class="bench-line">{STANDING_TEXT.unchecked(askedAt?.slice(0, 10) ?? null)}</p> : null}
     </>
   );

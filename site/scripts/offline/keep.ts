@@ -1,7 +1,9 @@
 /**
  * Keeps the site on the device, and says so in one quiet line at the foot. A new edition is offered, never forced.
- * Fetched some seconds after the page stands. On plain http there is no service worker, and this does nothing.
+ * Fetched some seconds after the page stands. On plain http a browser has
+ * no service worker: the line says what else is missing there.
  */
+import { PLAIN_HTTP } from '../../../worksheets/words/plain-http.ts';
 import { offlineSize, serviceWorker } from '../../lib/urls.ts';
 import { make } from '../search/make.ts';
 
@@ -86,6 +88,7 @@ async function offerToKeep(): Promise<void> {
 const unkept = () => say('The site could not be kept on this device. It needs the network.');
 
 async function start(): Promise<void> {
+  if (!isSecureContext && !document.querySelector('.worksheet')) say(PLAIN_HTTP);
   if (!('serviceWorker' in navigator)) return;
   const { connection } = navigator as { connection?: { saveData?: boolean } };
   const known = await navigator.serviceWorker.getRegistration();
