@@ -51,10 +51,68 @@ export async function expectAnswer(page: Page, label: string, wanted: RegExp): P
   await expect.poll(() => answer(page, label).textContent()).toMatch(wanted);
 }
 
-/** Nothing a person can read says that a number went wrong inside. What was typed may be quoted back. */
-export async function expectNoBrokenNumber(page: Page): Promise<void> {
-  const text = (await page.locator('main').textContent()) ?? '';
+/**
+ * Nothing a person can read says that a number went wrong inside. What was typed may be quoted back; a card quotes
+ * it with a question mark after it.
+ */
+export async function expectNoBrokenNumber(page: Page, typed?: string): Promise<void> {
+  let text = (await page.locator('main').textContent()) ?? '';
+  if (typed !== undefined) text = text.replaceAll(`${typed} ?`, '');
   expect(text.replaceAll(/"[^"]*"/g, '')).not.toMatch(/NaN|Infinity|undefined|\[object/);
+}
+
+/** Seven texts, each with a reload of the page. */
+export const ODD_TIMEOUT_MS = 180_000;
+
+export interface OddTexts {
+  /** The answers that lean on the field, by their labels, or what tells that they hold. */
+  answers: string | readonly string[] | ((holds: boolean) => Promise<void>);
+  /** How those answers read while the text is odd. */
+  refused?: RegExp;
+  texts?: readonly string[];
+  /** A card quotes what was typed. */
+  quoted?: boolean;
+}
+
+/**
+ * Types each odd text over the sound one that stands in the field. Its answers hold for the sound one alone, no number
+ * breaks, and every text is there letter for letter after a reload.
+ */
+export async function expectOddTextsKept(
+  page: Page,
+  box: Locator,
+  { answers, refused = /Cannot tell/, texts = ODD_TEXTS, quoted = false }: OddTexts,
+): Promise<void> {
+  const hold =
+    typeof answers === 'function'
+      ? answers
+      : async (holds: boolean) => {
+          for (const label of typeof answers === 'string' ? [answers] : answers) {
+            const reads = expect.poll(() => answer(page, label).textContent());
+            await (holds
+              ? reads.toMatch(new RegExp(`^(?!.*(?:${refused.source})).*\\d`, 's'))
+              : reads.toMatch(refused));
+          }
+        };
+  const sound = await box.inputValue();
+  expect(sound).not.toBe('');
+  for (const odd of texts) {
+    try {
+      await box.fill(sound);
+      await hold(true);
+      await box.fill(odd);
+      await hold(false);
+      await expectNoBrokenNumber(page, quoted ? odd : undefined);
+      await saved(page);
+      await page.reload();
+      await expect.poll(() => box.inputValue()).toBe(odd);
+      await hold(false);
+    } catch (error) {
+      throw new Error(`With ${odd}: ${error instanceof Error ? error.message : String(error)}`, {
+        cause: error,
+      });
+    }
+  }
 }
 
 /** Everything typed so far is on the device: autosave runs within half a second. */

@@ -1,7 +1,17 @@
-import AxeBuilder from '@axe-core/playwright';
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
-import { awake, expectAnswer, expectNoBrokenNumber, field, ODD_TEXTS, saved, tabTo } from './bench.ts';
+import { accessibilityFaults } from './accessibility.ts';
+import {
+  awake,
+  expectAnswer,
+  expectNoBrokenNumber,
+  expectOddTextsKept,
+  field,
+  ODD_TEXTS,
+  ODD_TIMEOUT_MS,
+  saved,
+  tabTo,
+} from './bench.ts';
 import { openPage, sidewaysScrollPx } from './browser.ts';
 import { expectPrintable, pdfOf, readPdf } from './pdf.ts';
 
@@ -160,17 +170,11 @@ describe('the vat', () => {
     expect(visit.problems).toEqual([]);
   });
 
-  it.each(ODD_TEXTS)('%s as a strength is kept and never computed with', async (odd) => {
+  it('odd texts as a strength are kept and never computed with', { timeout: ODD_TIMEOUT_MS }, async () => {
     await using visit = await openPage(PATH);
     const { page } = visit;
     await muttonHam(page);
-    await field(page, 'Sodium nitrite in it, by the pack').fill(odd);
-    await expectAnswer(page, DOSE, /Cannot tell/);
-    await expectNoBrokenNumber(page);
-    await saved(page);
-    await page.reload();
-    await page.locator('.worksheet[data-life="open"]').waitFor();
-    expect(await field(page, 'Sodium nitrite in it, by the pack').inputValue()).toBe(odd);
+    await expectOddTextsKept(page, field(page, 'Sodium nitrite in it, by the pack'), { answers: DOSE });
   });
 });
 
@@ -194,14 +198,18 @@ describe('the converter of scales', () => {
     expect(visit.problems).toEqual([]);
   });
 
-  it.each([...ODD_TEXTS, '120'])('%s as a reading gives no brine', async (odd) => {
+  it('odd texts as a reading give no brine', async () => {
     await using visit = await openPage(PATH);
     const { page } = visit;
     await awake(page);
-    await field(page, 'Reading').fill(odd);
-    await page.locator('.field-problem').first().waitFor();
-    expect(await row(page, 'Salt in the brine, by weight').count()).toBe(0);
-    await expectNoBrokenNumber(page);
+    for (const odd of [...ODD_TEXTS, '120']) {
+      await field(page, 'Reading').fill('40');
+      await expect.poll(() => row(page, 'Salt in the brine, by weight').count(), { message: odd }).toBe(1);
+      await field(page, 'Reading').fill(odd);
+      await page.locator('.field-problem').first().waitFor();
+      await expect.poll(() => row(page, 'Salt in the brine, by weight').count(), { message: odd }).toBe(0);
+      await expectNoBrokenNumber(page);
+    }
   });
 });
 
@@ -212,10 +220,7 @@ describe('on a phone and on paper', () => {
     await muttonHam(page);
     await page.locator('.verdict').first().waitFor();
     expect(await sidewaysScrollPx(page)).toBe(0);
-    const { violations } = await new AxeBuilder({ page }).analyze();
-    expect(
-      violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ target }) => target.join(' ')).join(', ')}`),
-    ).toEqual([]);
+    expect(await accessibilityFaults(page)).toEqual([]);
   });
 
   it.each(['A4', 'Letter'] as const)('%s: a card with every input and its flag', async (format) => {

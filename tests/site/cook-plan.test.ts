@@ -1,4 +1,3 @@
-import AxeBuilder from '@axe-core/playwright';
 import { cookPlanContext } from '@larderwright/calc/batch';
 import { newCookPlanSlice, planGround, solvePlan } from '@larderwright/calc/cook-plan';
 import { loadIngredients } from '@larderwright/calc/ingredients';
@@ -6,6 +5,7 @@ import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { demos } from '../../content/demo/index.ts';
 import { timeWords } from '../../worksheets/cook-plan/text.ts';
+import { accessibilityFaults } from './accessibility.ts';
 import { answer, awake, expectNoBrokenNumber, field, saved, tabTo } from './bench.ts';
 import { openPage, sidewaysScrollPx } from './browser.ts';
 import { expectPrintable, pdfOf, readPdf } from './pdf.ts';
@@ -75,10 +75,7 @@ describe('the cook plan', () => {
       .toMatch(/Tried: depth of the mould \d+ mm .*Target after .*; planned/);
     await expect.poll(() => page.getByText('Rough while it moves.').count(), { timeout: 20_000 }).toBe(0);
     expect(await sidewaysScrollPx(page)).toBe(0);
-    const { violations } = await new AxeBuilder({ page }).analyze();
-    expect(
-      violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ target }) => target.join(' ')).join(', ')}`),
-    ).toEqual([]);
+    expect(await accessibilityFaults(page)).toEqual([]);
     expect(visit.problems).toEqual([]);
   });
 

@@ -1,20 +1,11 @@
 import { readFileSync } from 'node:fs';
-import AxeBuilder from '@axe-core/playwright';
-import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
+import { accessibilityFaults } from './accessibility.ts';
 import { openPage, sidewaysScrollPx } from './browser.ts';
 import { fileOf, sitePaths } from './pages.ts';
 
 /** The narrowest screen we promise, px: an old small phone. */
 const NARROWEST_PX = 320;
-
-/** Broken rules, each with the elements that break it. All rules are tried unless some are named. */
-async function accessibilityFaults(page: Page, rules?: string[]): Promise<string[]> {
-  // Legacy mode skips frames of other origins. No page has one: the policy of no foreign request sees to that.
-  const axe = new AxeBuilder({ page }).setLegacyMode(true);
-  const { violations } = await (rules ? axe.withRules(rules) : axe).analyze();
-  return violations.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.target.join(' ')).join(', ')}`);
-}
 
 it('the build holds pages', () => {
   expect(sitePaths()).toContain('/');
@@ -28,7 +19,7 @@ describe.concurrent.each(sitePaths())('%s', (path) => {
     const { page, problems } = visit;
     const accessibility = await accessibilityFaults(page);
     await page.emulateMedia({ colorScheme: 'dark' });
-    const darkContrast = await accessibilityFaults(page, ['color-contrast']);
+    const darkContrast = await accessibilityFaults(page, { rules: ['color-contrast'] });
     await page.setViewportSize({ width: NARROWEST_PX, height: 640 });
     const sidewaysPx = await sidewaysScrollPx(page);
     expect({ accessibility, darkContrast, sidewaysPx, problems }).toEqual({

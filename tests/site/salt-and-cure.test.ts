@@ -1,13 +1,13 @@
-import AxeBuilder from '@axe-core/playwright';
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
+import { accessibilityFaults } from './accessibility.ts';
 import {
-  answer,
   awake,
   expectAnswer,
   expectNoBrokenNumber,
+  expectOddTextsKept,
   field,
-  ODD_TEXTS,
+  ODD_TIMEOUT_MS,
   saved,
   tabTo,
 } from './bench.ts';
@@ -40,10 +40,7 @@ describe('the figures of the demo', () => {
     const { page } = visit;
     await page.locator('.verdict').first().waitFor();
     expect(await sidewaysScrollPx(page)).toBe(0);
-    const { violations } = await new AxeBuilder({ page }).analyze();
-    expect(
-      violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ target }) => target.join(' ')).join(', ')}`),
-    ).toEqual([]);
+    expect(await accessibilityFaults(page)).toEqual([]);
   });
 });
 
@@ -162,18 +159,12 @@ describe('from nothing', () => {
     expect(visit.problems).toEqual([]);
   });
 
-  it.each(ODD_TEXTS)('%s as a strength is kept and never computed with', async (odd) => {
+  it('odd texts as a strength are kept and never computed with', { timeout: ODD_TIMEOUT_MS }, async () => {
     await using visit = await openPage(DEMO);
     const { page } = visit;
     await page.locator('.verdict').first().waitFor();
-    await field(page, 'Sodium nitrite in it, by the pack').fill(odd);
-    await expect
-      .poll(() => answer(page, 'Curing salt for the nitrite wanted').textContent())
-      .toMatch(/Cannot tell/);
-    await expectNoBrokenNumber(page);
-    await saved(page);
-    await page.reload();
-    await page.locator('.verdict').first().waitFor();
-    expect(await field(page, 'Sodium nitrite in it, by the pack').inputValue()).toBe(odd);
+    await expectOddTextsKept(page, field(page, 'Sodium nitrite in it, by the pack'), {
+      answers: 'Curing salt for the nitrite wanted',
+    });
   });
 });

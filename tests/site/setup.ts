@@ -27,7 +27,8 @@ export default async function setup(project: TestProject): Promise<() => Promise
       '--disable-component-update',
       '--disable-sync',
       // A name of a kitchen's own network: no browser trusts it over plain http, as it does 127.0.0.1.
-      '--host-resolver-rules=MAP kitchen.test 127.0.0.1',
+      // Beside it no request leaves the machine; that one was made is told by browser.ts.
+      '--host-resolver-rules=MAP kitchen.test 127.0.0.1 , MAP * ~NOTFOUND , EXCLUDE 127.0.0.1',
     ],
   });
   project.provide('siteOrigin', `http://127.0.0.1:${site.port}`);

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
-import AxeBuilder from '@axe-core/playwright';
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
+import { accessibilityFaults } from './accessibility.ts';
 import { awake, expectAnswer, field, saved } from './bench.ts';
 import { openPage, sidewaysScrollPx } from './browser.ts';
 import { fileOf, sitePaths } from './pages.ts';
@@ -282,8 +282,8 @@ describe.concurrent.each(techniques)('%s', (path) => {
       const sideways = (await sidewaysScrollPx(page)) - ownSideways;
       if (sideways !== 0) faults.push(`${id}: ${sideways} px too wide`);
       if (lookedAt.get(id) !== path) continue;
-      const { violations } = await new AxeBuilder({ page }).include('.worksheet-here').analyze();
-      faults.push(...violations.map((rule) => `${id}: ${rule.id} ${rule.nodes.map((node) => node.target)}`));
+      const broken = await accessibilityFaults(page, { within: '.worksheet-here' });
+      faults.push(...broken.map((rule) => `${id}: ${rule}`));
     }
     expect({ faults, problems: visit.problems }).toEqual({ faults: [], problems: [] });
   });

@@ -8,7 +8,7 @@ import { LONGEST_LINE } from '../state/typed.ts';
 import { useShared } from '../state/use-shared.ts';
 import { unitName } from '../words/unit-names.ts';
 import { FieldFrame } from './field-frame.tsx';
-import { $fieldReader } from './field-reader.ts';
+import { $fieldReader, fetchFieldReader } from './field-reader.ts';
 import { useTyping } from './use-typing.ts';
 
 export interface NumberBoxProps {
@@ -39,9 +39,10 @@ export function NumberBox(props: NumberBoxProps) {
   const { range, gramsOnly = false } = props;
   const id = useId();
   const waking = useShared($life) === 'waking';
-  const { onInput, cutNote } = useTyping(LONGEST_LINE, (text) =>
-    onEntry({ ...entry, text, origin: 'entered' }),
-  );
+  const { onInput, cutNote } = useTyping(LONGEST_LINE, (text) => {
+    fetchFieldReader();
+    onEntry({ ...entry, text, origin: 'entered' });
+  });
   const readField = useShared($fieldReader);
   const { problem, readBack } = readField(kind, entry, range ? { gramsOnly, range } : { gramsOnly });
   return (
