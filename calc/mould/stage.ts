@@ -24,6 +24,8 @@ export interface MouldValues {
   readonly leftoverG: number | null;
   /** Filled weights as weighed, all moulds, g; null when none was weighed. */
   readonly actualTotalG: number | null;
+  /** The same once every mould of the batch was weighed; null before: a loss of some moulds is none of the batch. */
+  readonly filledTotalG: number | null;
 }
 
 /**
@@ -68,12 +70,17 @@ export function mouldStage(
 
   const weighed = moulds.flatMap((mould) => mould.actualFillsG).filter((grams) => grams !== null);
   const actualTotalG = weighed.length > 0 ? compensatedSum(weighed) : null;
+  const filledTotalG = moulds.length > 0 && moulds.every(isAllWeighed) ? actualTotalG : null;
   return {
-    values: { moulds, densityGPerMl, capacityG, leftoverG, actualTotalG },
+    values: { moulds, densityGPerMl, capacityG, leftoverG, actualTotalG, filledTotalG },
     findings,
     verdicts: [],
     missing,
   };
+}
+
+function isAllWeighed({ count, actualFillsG }: MouldFill): boolean {
+  return count !== null && actualFillsG.filter((grams) => grams !== null).length === count;
 }
 
 function fillMould(

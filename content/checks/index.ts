@@ -6,6 +6,7 @@ import growth from './growth.json' with { type: 'json' };
 import heat from './heat.json' with { type: 'json' };
 import label from './label.json' with { type: 'json' };
 import lethality from './lethality.json' with { type: 'json' };
+import trends from './trends.json' with { type: 'json' };
 import yields from './yield.json' with { type: 'json' };
 
 export interface CheckList {
@@ -24,6 +25,7 @@ export const CHECK_LISTS: readonly CheckList[] = [
   { slug: 'growth', title: 'Growth of germs', checks: growth as PublishedCheck[] },
   { slug: 'label', title: 'Energy on the label', checks: label as PublishedCheck[] },
   { slug: 'yield', title: 'Yield and cost', checks: yields as PublishedCheck[] },
+  { slug: 'trends', title: 'Control limits', checks: trends as PublishedCheck[] },
 ];
 
 /** What is tested and not yet listed on the page, in words. */

@@ -33,6 +33,7 @@ export async function contents(): Promise<ContentsGroup[]> {
       title: 'Worksheets',
       links: [
         { href: urls.batches, label: 'Batches' },
+        { href: urls.compare, label: 'Compare and learn' },
         { href: urls.recordsDesk, label: 'Records in and out' },
         { href: urls.forms, label: 'Printed forms' },
         ...book.worksheets.map(({ id, data }) => ({ href: urls.worksheet(id), label: data.title })),

@@ -34,7 +34,7 @@ const CALC_ORDER = /** @type {const} */ ([
   ['growth'],
   ['cook-plan'],
   ['batch'],
-  ['exchange'],
+  ['exchange', 'trends'],
 ]);
 
 /**

@@ -1,7 +1,7 @@
 import { nextBatch, readBatch } from '@larderwright/calc/batch';
 import { atom } from 'nanostores';
 import { nextNumber } from '../state/batch-numbers.ts';
-import { newId, nowIso, zoneHere } from '../state/clock.ts';
+import { newRecordId, nowIso, zoneHere } from '../state/clock.ts';
 import type { Shelved } from '../state/database.ts';
 import { hearOtherTabs } from '../state/other-tabs.ts';
 import {
@@ -103,7 +103,7 @@ export async function putBack(id: string): Promise<void> {
 export async function beginNext(id: string): Promise<boolean> {
   const read = readBatch(await rawBatch(id));
   if (!read.ok) return false;
-  const start = { id: newId(), at: nowIso(), zone: zoneHere(), batchNo: await nextNumber() };
+  const start = { id: newRecordId(), at: nowIso(), zone: zoneHere(), batchNo: await nextNumber() };
   await saveBatch(nextBatch(read.batch, start));
   await putOnBench(start.id);
   return true;

@@ -1,7 +1,7 @@
 import type { Batch } from '@larderwright/calc/batch';
 import { atom } from 'nanostores';
 import * as say from '#words/readers-copy/copy.ts';
-import { newId } from '../state/clock.ts';
+import { newRecordId } from '../state/clock.ts';
 import { $batch, $life, withSlices } from '../state/store.ts';
 
 /*
@@ -53,7 +53,7 @@ export async function takeCopy(): Promise<void> {
   if (!original) return;
   const { addRecords, putOnBench, rawBatch } = await import('../state/storage.ts');
   const beside = (await rawBatch(original.id)) !== undefined;
-  const batch = beside ? { ...original, id: newId() } : original;
+  const batch = beside ? { ...original, id: newRecordId() } : original;
   await addRecords([batch]);
   await putOnBench(batch.id);
   $copy.set({ state: 'taken', beside });

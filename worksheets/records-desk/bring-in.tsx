@@ -1,6 +1,6 @@
 import type { ReadDevicePart } from '@larderwright/calc/exchange';
 import { useId, useState } from 'preact/hooks';
-import { newId } from '../state/clock.ts';
+import { newRecordId } from '../state/clock.ts';
 import { addOvens, keptOvens } from '../state/oven-records.ts';
 import { addRecords, putOnBench } from '../state/storage.ts';
 import { DEVICE_PART_WORDS, takenWords } from '../words/device-part.ts';
@@ -58,7 +58,7 @@ export function BringIn({ shelf, sheet, onTaken }: BringInProps) {
     }
   };
   const take = async (incoming: readonly Incoming[], ovens: readonly IncomingOven[]) => {
-    const batches = takenBatches(incoming, newId);
+    const batches = takenBatches(incoming, newRecordId);
     const left = incoming.length - batches.length;
     try {
       await addRecords(batches);

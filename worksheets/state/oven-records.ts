@@ -38,11 +38,10 @@ export function keptOvens(): KeptOven[] {
   }
 }
 
-/** Keeps an oven in place of one of the same name. False where storage takes nothing. */
-export function keepOven(oven: KeptOven): boolean {
-  const others = keptOvens().filter(({ name }) => name !== oven.name);
+/** Keeps these ovens and no others. False where storage takes nothing. */
+export function keepOvens(ovens: readonly KeptOven[]): boolean {
   try {
-    localStorage.setItem(KEY, JSON.stringify([oven, ...others].slice(0, MOST)));
+    localStorage.setItem(KEY, JSON.stringify(ovens.slice(0, MOST)));
     return true;
   } catch {
     return false;
@@ -76,6 +75,11 @@ function freeName(name: string, taken: ReadonlySet<string>): string {
     const next = `${name.slice(0, 70)} (${number})`;
     if (!taken.has(next)) return next;
   }
+}
+
+/** Keeps an oven in place of one of the same name. False where storage takes nothing. */
+export function keepOven(oven: KeptOven): boolean {
+  return keepOvens([oven, ...keptOvens().filter(({ name }) => name !== oven.name)]);
 }
 
 /** A factor or difference as it is written into a plan. */

@@ -1,5 +1,5 @@
 import type { Batch } from '@larderwright/calc/batch';
-import { newId, nowIso } from './clock.ts';
+import { newRecordId, nowIso } from './clock.ts';
 
 /**
  * A copy of a batch as a record of its own. What others said and signed about the first one, where it went and how it
@@ -9,7 +9,7 @@ export function ownCopy(batch: Batch): Batch {
   const at = nowIso();
   return {
     ...batch,
-    id: newId(),
+    id: newRecordId(),
     demo: false,
     createdAt: at,
     updatedAt: at,

@@ -2,7 +2,7 @@ import type { Batch, OptionalSlices } from '@larderwright/calc/batch';
 import { newBatch } from '@larderwright/calc/batch';
 import type { Entry } from '@larderwright/calc/quantities';
 import { atom } from 'nanostores';
-import { newId, nowIso, zoneHere } from './clock.ts';
+import { newRecordId, nowIso, zoneHere } from './clock.ts';
 import { setAt } from './paths.ts';
 
 /**
@@ -64,7 +64,7 @@ export function edit(change: (batch: Batch) => Batch): void {
   if (after === before) return;
   const at = nowIso();
   if (before.id === emptyBatch.id) {
-    $batch.set({ ...after, id: newId(), createdAt: at, updatedAt: at, zone: zoneHere() });
+    $batch.set({ ...after, id: newRecordId(), createdAt: at, updatedAt: at, zone: zoneHere() });
     $life.set('open');
   } else {
     $batch.set({ ...after, updatedAt: at });

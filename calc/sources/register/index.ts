@@ -15,6 +15,7 @@ import { mouldSources } from './mould.ts';
 import { referenceSources } from './reference.ts';
 import { seasoningSources } from './seasoning.ts';
 import { thermometerSources } from './thermometer.ts';
+import { trendsSources } from './trends.ts';
 import { yieldSources } from './yield.ts';
 
 /** Every published source the project leans on, by id. */
@@ -37,4 +38,5 @@ export const SOURCES = {
   ...seasoningSources,
   ...referenceSources,
   ...labelSources,
+  ...trendsSources,
 } as const;

@@ -17,6 +17,7 @@ import { mouldSources } from '../../../calc/sources/register/mould.ts';
 import { referenceSources } from '../../../calc/sources/register/reference.ts';
 import { seasoningSources } from '../../../calc/sources/register/seasoning.ts';
 import { thermometerSources } from '../../../calc/sources/register/thermometer.ts';
+import { trendsSources } from '../../../calc/sources/register/trends.ts';
 import { yieldSources } from '../../../calc/sources/register/yield.ts';
 
 const all = Object.entries(SOURCES) as [string, Source][];
@@ -42,6 +43,7 @@ describe('the register of sources', () => {
       thermometerSources,
       referenceSources,
       labelSources,
+      trendsSources,
     ];
     const ids = parts.flatMap((part) => Object.keys(part));
     expect(ids).toHaveLength(new Set(ids).size);

@@ -38,7 +38,8 @@ function deviations(batch: Batch): DeviationLine[] {
 function yields(batch: Batch, { mould }: Assessment): YieldBlock {
   const finished = readEntry('mass', batch.product.finished);
   const raw = mould.values.actualTotalG;
-  const loss = raw !== null && raw > 0 && finished.state === 'ok' ? 1 - finished.value / raw : null;
+  const all = mould.values.filledTotalG;
+  const loss = all !== null && all > 0 && finished.state === 'ok' ? 1 - finished.value / all : null;
   return {
     raw: worked(raw, true)?.text ?? null,
     finished: filled('mass', batch.product.finished, 'g'),
