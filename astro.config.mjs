@@ -1,9 +1,11 @@
+import { resolve } from 'node:path';
 import { satteri } from '@astrojs/markdown-satteri';
 import mdx from '@astrojs/mdx';
 import preact from '@astrojs/preact';
 import { defineConfig } from 'astro/config';
 import { CHUNKS } from './site/tools/chunks.mjs';
 import { baseFrom, outFrom } from './site/tools/target.mjs';
+import { WORDS_VARIABLE, wordsFrom } from './site/tools/words.mjs';
 
 /** `client:bench`: a worksheet that loads when it is needed. */
 const benchDirective = {
@@ -14,6 +16,9 @@ const benchDirective = {
       addClientDirective({ name: 'bench', entrypoint: './site/bench-directive/bench.ts' }),
   },
 };
+
+/** Folder of another language's words, or nothing: English. */
+const words = process.env[WORDS_VARIABLE];
 
 export default defineConfig({
   base: baseFrom(process.env),
@@ -26,6 +31,7 @@ export default defineConfig({
   trailingSlash: 'always',
   build: { inlineStylesheets: 'never' },
   vite: {
+    plugins: words ? [wordsFrom(resolve(words))] : [],
     environments: { client: { build: { rolldownOptions: { output: { codeSplitting: CHUNKS } } } } },
   },
 });

@@ -41,8 +41,8 @@ export function FamilyRanges() {
 /** A share that a law ties to a name, with the law. */
 function namedText({ name, what, min, max, source, mark }: NamedShare): string {
   const bounds = [
-    min === undefined ? null : `at least ${fixedText(min * 100, 0, 'up')} %`,
-    max === undefined ? null : `at most ${fixedText(max * 100, 0, 'down')} %`,
+    min === undefined ? null : say.atLeast(fixedText(min * 100, 0, 'up')),
+    max === undefined ? null : say.atMost(fixedText(max * 100, 0, 'down')),
   ].filter(Boolean);
   const { title, edition } = sourceOf(source);
   const check = mark === 'memory' ? say.fromMemoryCheckTheCurrentText : '';

@@ -59,7 +59,7 @@ function measureBoxes(mould: MouldItem | null): readonly CardBox[] {
     return value ? [{ label: say.bare(label), value }] : [];
   });
   if (boxes.length > 0) return boxes;
-  return ['Length', 'Width', 'Depth'].map((label) => ({ label: say.bare(label), unit: 'mm' }));
+  return [say.length, say.width, say.depth].map((label) => ({ label: say.bare(label), unit: 'mm' }));
 }
 
 function cutBlock(values: CrustValues): CardBlock {

@@ -52,7 +52,7 @@ function figuresCell(slice: LabelSlice, part: LabelPart): string | null {
 function ticksCell(slice: LabelSlice, part: LabelPart): string {
   const said = [...slice.lines, ...slice.extras].find(({ id }) => id === part.id)?.allergens ?? null;
   const names = part.euAllergens.map((one) => (one.toCheck ? `${one.name}?` : one.name)).join(', ');
-  if (said === null) return part.allergensTold ? names || say.noneByTable : `${names} not told`.trim();
+  if (said === null) return part.allergensTold ? names || say.noneByTable : say.notTold(names).trim();
   const ticks = ALLERGEN_CLASSES.filter(({ id }) => said.includes(id)).map((one) => one.name);
   return say.byPack(ticks.join(', ') || say.none);
 }

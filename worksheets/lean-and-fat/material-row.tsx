@@ -18,10 +18,10 @@ const BASES = [
   { value: 'lb', label: say.theLb },
 ];
 const DECLARED = [
-  { name: say.fat, label: say.fatInIt },
-  { name: say.protein, label: say.proteinInIt },
-  { name: say.water, label: say.waterInIt },
-  { name: say.salt, label: say.saltInIt },
+  { name: 'fat', label: say.fatInIt, short: say.fat },
+  { name: 'protein', label: say.proteinInIt, short: say.protein },
+  { name: 'water', label: say.waterInIt, short: say.water },
+  { name: 'salt', label: say.saltInIt, short: say.salt },
 ] as const;
 
 interface MaterialRowProps {
@@ -66,9 +66,9 @@ export function MaterialRow(props: MaterialRowProps) {
       <NumberField {...field('stock')} label={say.thereIs} kind="mass" units={MASSES} />
       <RowTools list="blend.materials" id={material.id} label={name} first={place === 0} last={last} />
       <dl class="ledger-figures">
-        {(['fat', 'protein', 'water', 'salt'] as const).map((part) => (
+        {DECLARED.map(({ name: part, short }) => (
           <div key={part}>
-            <dt>{part}</dt>
+            <dt>{short}</dt>
             <dd>{share(line?.[`${part}Fraction`])}</dd>
           </div>
         ))}

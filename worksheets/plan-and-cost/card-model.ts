@@ -99,7 +99,7 @@ function priceText({ price, priceBasis, eachMass }: PlanLine, currency: string):
   const said = filled('money', price, 'money');
   if (said === null) return null;
   const each = filled('mass', eachMass, 'g');
-  const per = priceBasis === 'each' ? `piece${each ? say.ofWord(each.text) : ''}` : priceBasis;
+  const per = priceBasis === 'each' ? (each ? say.pieceOf(each.text) : say.piece) : priceBasis;
   return { ...said, text: `${said.text}${currency ? ` ${currency}` : ''} / ${per}` };
 }
 

@@ -194,7 +194,7 @@ function CostBlock({ model }: { model: PlanCardModel | null }) {
 
 function Timeline({ steps, servingAt }: { steps: readonly StepRow[]; servingAt: string | null }) {
   return (
-    <Block no={4} title={`When${servingAt === null ? '' : say.served(servingAt)}`} stacked>
+    <Block no={4} title={say.when(servingAt === null ? '' : say.served(servingAt))} stacked>
       <table class="sheet-table">
         <colgroup>
           <col class="col-tick" />

@@ -35,9 +35,9 @@ function habitText({ habit }: SlicingComputed): string {
   const range = ([low, high]: readonly [number, number], unit: string) =>
     low === high ? `${plainText(low)} ${unit}` : say.to(plainText(low), plainText(high), unit);
   const said = [
-    habit.thicknessMm ? `slices of ${range(habit.thicknessMm, 'mm')}` : null,
-    habit.starterG ? `${range(habit.starterG, 'g')} for a starter` : null,
-    habit.mainG ? `${range(habit.mainG, 'g')} for a main` : null,
+    habit.thicknessMm ? say.slicesOf(range(habit.thicknessMm, 'mm')) : null,
+    habit.starterG ? say.forAStarter(range(habit.starterG, 'g')) : null,
+    habit.mainG ? say.forAMain(range(habit.mainG, 'g')) : null,
   ].filter((part) => part !== null);
   return say.usualFamilyCommonPracticeNo(said.join(', '));
 }

@@ -6,12 +6,14 @@ import { PrintCard } from '../parts/print-card.tsx';
 import type { PriceRow } from './card-model.ts';
 import type { SlicingComputed } from './compute.ts';
 
-const BLANK_PRICES: readonly PriceRow[] = ['A portion', 'A slice', 'A kilogram', 'A pound'].map((label) => ({
-  id: label,
-  label,
-  exTax: null,
-  incTax: null,
-}));
+const BLANK_PRICES: readonly PriceRow[] = [say.aPortion, say.aSlice, say.aKilogram, say.aPound].map(
+  (label) => ({
+    id: label,
+    label,
+    exTax: null,
+    incTax: null,
+  }),
+);
 
 interface SlicingCardProps {
   computed: SlicingComputed | null;

@@ -13,3 +13,5 @@ export const soldAs = (
   edition: string,
   check: string,
 ) => `Sold as ${name}: ${what} ${bounds} (${title}, ${edition}).${check}`;
+export const atLeast = (min: string) => `at least ${min} %`;
+export const atMost = (max: string) => `at most ${max} %`;

@@ -33,3 +33,6 @@ export const slices = 'Slices';
 export const theyWeigh = 'They weigh';
 export const theyBringSalt = 'They bring salt';
 export const orCaul = 'Or caul';
+export const length = 'Length';
+export const width = 'Width';
+export const depth = 'Depth';

@@ -58,3 +58,4 @@ export const ofAKg = 'of a kg';
 export const ofALb = 'of a lb';
 export const labelCheckedAgainstThePacksBy = 'Label checked against the packs by';
 export const whatWentIn = 'What went in';
+export const notTold = (names: string) => `${names} not told`;

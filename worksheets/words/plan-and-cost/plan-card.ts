@@ -53,3 +53,4 @@ export const chillerRuns = 'Chiller runs';
 export const bathTakesMoulds = 'Bath takes, moulds';
 export const bathRuns = 'Bath runs';
 export const plannedBy = 'Planned by';
+export const when = (servingAt: string) => `When${servingAt}`;

@@ -50,3 +50,6 @@ export const soldInAll = 'Sold in all';
 export const portionsTimesWeightEndsCrumbs =
   'Portions times their weight. Ends, crumbs and rest are not in it. Derived.';
 export const rest = (restG: string) => `${restG} rest.`;
+export const slicesOf = (thicknessMm: string) => `slices of ${thicknessMm}`;
+export const forAStarter = (starterG: string) => `${starterG} for a starter`;
+export const forAMain = (mainG: string) => `${mainG} for a main`;

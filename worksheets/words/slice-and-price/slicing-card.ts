@@ -33,3 +33,5 @@ export const meanOfTen = 'Mean of ten';
 export const outOfChillFrom = 'Out of chill, from';
 export const backBy = 'Back by';
 export const cutByDate = 'Cut by, date';
+export const aKilogram = 'A kilogram';
+export const aPound = 'A pound';
