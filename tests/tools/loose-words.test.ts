@@ -8,7 +8,7 @@ import { looseWords } from './loose-words.ts';
 
 /** Where words of the interface still stand in the code. */
 const STILL_LOOSE =
-  /^worksheets\/(batch-library|batch-sheet|cook-log|cook-plan|press-and-chill|readings|records-desk|state)\//;
+  /^worksheets\/(batch-library|batch-sheet|cook-log|cook-plan|forms|press-and-chill|readings|records-desk|state)\//;
 
 const inCode = (source: string) => looseWords('planted.tsx', source).map(({ text }) => text);
 
