@@ -100,7 +100,7 @@ const HANDED_ON: HandedOn = {
       checkedBy: '',
     })),
   }),
-  storage: (storage) => ({ ...storage, stays: newStorageSlice().stays }),
+  storage: ({ listeriaGroupId }) => ({ listeriaGroupId, stays: newStorageSlice().stays }),
   label: (label) => ({
     ...label,
     filled: emptied(label.filled),

@@ -1,6 +1,13 @@
 import { cardinalRatePerH } from './cardinal-temperature.ts';
+import { grow } from './grow.ts';
 import { type GrowthDoubt, type GrowthFacts, productDoubt } from './in-cooling.ts';
-import { LISTERIA_GROUPS, type ListeriaGroup, PERFRINGENS_SETS } from './published.ts';
+import {
+  LISTERIA_GROUPS,
+  type ListeriaGroup,
+  PERFRINGENS_COUNTS,
+  PERFRINGENS_LAG_WORK,
+  PERFRINGENS_SETS,
+} from './published.ts';
 import { REFRIGERATOR_RANGE, refrigeratorLogsPerDay } from './square-root.ts';
 
 /** A time spent at one temperature. */
@@ -27,7 +34,7 @@ function listeriaGroup(id: string | null): ListeriaGroup | undefined {
   return LISTERIA_GROUPS.find((group) => group.id === id);
 }
 
-const isKnown = (stay: Stay): stay is { tempC: number; timeMin: number } =>
+export const isKnown = (stay: Stay): stay is { tempC: number; timeMin: number } =>
   stay.tempC !== null && stay.timeMin !== null && stay.timeMin >= 0;
 
 /** Days in which a number of cells grows a hundredfold at a steady temperature; null outside 0–12 °C. */
@@ -60,19 +67,31 @@ export function listeriaGrowth(groupId: string | null, stays: readonly Stay[]): 
   };
 }
 
-/** What the same stays let Clostridium perfringens grow, log10 without lag, by the faster of the published sets. */
-export function perfringensInStorage(
-  facts: GrowthFacts,
-  stays: readonly Stay[],
-): { readonly doubt: GrowthDoubt | 'no-stay' | null; readonly log10: number | null } {
+/** Growth of Clostridium perfringens over stays, log10. */
+export interface PerfringensStays {
+  readonly doubt: GrowthDoubt | 'no-stay' | null;
+  readonly withoutLag: number | null;
+  readonly withLag: number | null;
+}
+
+/** What the same stays let Clostridium perfringens grow, by the faster of the published sets, with and without lag. */
+export function perfringensInStorage(facts: GrowthFacts, stays: readonly Stay[]): PerfringensStays {
+  const nothing = { withoutLag: null, withLag: null };
   const product = productDoubt(facts);
-  if (product !== null) return { doubt: product, log10: null };
+  if (product !== null) return { doubt: product, ...nothing };
   const known = stays.filter(isKnown);
-  if (known.length === 0 || known.length < stays.length) return { doubt: 'no-stay', log10: null };
-  const bySet = PERFRINGENS_SETS.map((set) =>
-    known.reduce((sum, { tempC, timeMin }) => sum + (cardinalRatePerH(tempC, set) * timeMin) / MIN_PER_H, 0),
+  if (known.length === 0 || known.length < stays.length) return { doubt: 'no-stay', ...nothing };
+  const integral = Math.max(
+    ...PERFRINGENS_SETS.map((set) =>
+      known.reduce(
+        (sum, { tempC, timeMin }) => sum + (cardinalRatePerH(tempC, set) * timeMin) / MIN_PER_H,
+        0,
+      ),
+    ),
   );
-  return { doubt: null, log10: Math.max(...bySet) / Math.LN10 };
+  const { start, most } = PERFRINGENS_COUNTS;
+  const after = (work: number) => grow({ log10Count: start, work }, integral, most).log10Count - start;
+  return { doubt: null, withoutLag: after(0), withLag: after(PERFRINGENS_LAG_WORK) };
 }
 
 /** Range of the refrigerator rate in words' order, for a sentence. */

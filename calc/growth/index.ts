@@ -1,4 +1,5 @@
 export { type CardinalTemperatures, cardinalRatePerH } from './cardinal-temperature.ts';
+export { type ByFoodCode, byFoodCode } from './food-code-tables.ts';
 export { grow, logOfRelativeGrowth, type Population } from './grow.ts';
 export {
   type CoolingGrowth,
@@ -16,10 +17,12 @@ export {
   LISTERIA_RANGE_C,
   type ListeriaGrowth,
   listeriaGrowth,
+  type PerfringensStays,
   perfringensInStorage,
   type Stay,
 } from './in-storage.ts';
 export { lagH, physiologicalState, readyFraction, workOfGenerations } from './lag.ts';
+export { type ListeriaByProduct, listeriaByProduct, type MeasuredProduct } from './listeria-by-product.ts';
 export {
   LACTIC_2013,
   LISTERIA_2009,
@@ -40,7 +43,15 @@ export {
   PERFRINGENS_SOURCE,
 } from './published.ts';
 export { type GrowthPoint, rateIntegral } from './rate-integral.ts';
-export { newStay, newStorageSlice, type StorageSlice, type StorageStay, staysOf } from './slice.ts';
+export {
+  measuredOf,
+  newMeasured,
+  newStay,
+  newStorageSlice,
+  type StorageSlice,
+  type StorageStay,
+  staysOf,
+} from './slice.ts';
 export {
   logsPerDayAt5C,
   refrigeratorLogsPerDay,

@@ -1,6 +1,6 @@
 /**
- * Rate models with product factors, for cold-growing bacteria in meat and fish. All constants are from memory: they are
- * here to be checked against the papers and are shown on no page before that.
+ * Rate models with product factors, for cold-growing bacteria in meat and fish. All constants are from memory, and what
+ * is shown of them says so.
  */
 export interface ProductFactors {
   /** 1/h at 25 °C, natural logarithms. */
@@ -11,8 +11,10 @@ export interface ProductFactors {
   /** Undissociated lactic acid that stops growth, mM. */
   readonly lacticStopMM: number;
   readonly nitriteStopPpm: number;
-  /** Outside these nothing can be told. */
+  /** Outside these nothing can be told. Null: no range is known. */
   readonly rangeC: readonly [number, number];
+  readonly rangePh: readonly [number, number] | null;
+  readonly rangeWaterActivity: readonly [number, number] | null;
 }
 
 /** What the food is. */
@@ -34,6 +36,8 @@ export const LISTERIA_2009: ProductFactors = {
   lacticStopMM: 3.79,
   nitriteStopPpm: 350,
   rangeC: [2, 25],
+  rangePh: [5.6, 7.7],
+  rangeWaterActivity: [0.95, 1],
 };
 
 /** Cold-growing Lactobacillus in seafood and meat. Mejlholm & Dalgaard 2013, Int. J. Food Microbiol. 167:244; from memory. */
@@ -45,6 +49,8 @@ export const LACTIC_2013: ProductFactors = {
   lacticStopMM: 12,
   nitriteStopPpm: 2780,
   rangeC: [0, 25],
+  rangePh: null,
+  rangeWaterActivity: null,
 };
 
 export interface ProductRate {
@@ -55,20 +61,24 @@ export interface ProductRate {
   readonly psi: number;
 }
 
+const isWithin = (value: number, range: readonly [number, number] | null) =>
+  range === null || (value >= range[0] && value <= range[1]);
+
 const share = (value: number) => Math.min(1, Math.max(0, value));
 
 /**
  * Growth rate of a food, 1/h in natural logarithms.
  *
- * @returns null outside the temperatures the model was made for, or where an input is no number
+ * @returns null outside what the model was made for, or where an input is no number
  */
 export function productRate(
   factors: ProductFactors,
   { tempC, waterActivity, ph, nitritePpm, lacticMM }: ProductState,
 ): ProductRate | null {
-  const [minC, maxC] = factors.rangeC;
   const inputs = [tempC, waterActivity, ph, nitritePpm, lacticMM];
-  if (!inputs.every(Number.isFinite) || tempC < minC || tempC > maxC) return null;
+  const { rangeC, rangePh, rangeWaterActivity } = factors;
+  if (!inputs.every(Number.isFinite) || !isWithin(tempC, rangeC)) return null;
+  if (!isWithin(ph, rangePh) || !isWithin(waterActivity, rangeWaterActivity)) return null;
   const gammas = [
     share((tempC - factors.minC) / (25 - factors.minC)) ** 2,
     share((waterActivity - factors.minWaterActivity) / (1 - factors.minWaterActivity)),

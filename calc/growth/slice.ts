@@ -1,5 +1,6 @@
 import { blankEntry, type Entry, entryValue } from '../quantities/index.ts';
 import type { Stay } from './in-storage.ts';
+import type { MeasuredProduct } from './listeria-by-product.ts';
 
 /** One time in the cold, in a case or on a counter. */
 export interface StorageStay {
@@ -13,6 +14,8 @@ export interface StorageSlice {
   /** Kind of food by which Listeria is reckoned; null until a person chooses. */
   listeriaGroupId: string | null;
   stays: StorageStay[];
+  /** pH and water activity as a meter gave them; absent until a person wants them. */
+  measured?: { ph: Entry; waterActivity: Entry };
 }
 
 export function newStay(id: string): StorageStay {
@@ -22,6 +25,17 @@ export function newStay(id: string): StorageStay {
 /** Nothing kept yet: one stay, its temperature and time blank. */
 export function newStorageSlice(): StorageSlice {
   return { listeriaGroupId: null, stays: [newStay('first')] };
+}
+
+/** Nothing measured of the product yet. */
+export function newMeasured(): NonNullable<StorageSlice['measured']> {
+  return { ph: blankEntry('ratio'), waterActivity: blankEntry('ratio') };
+}
+
+/** What was measured of the product, as numbers. */
+export function measuredOf({ measured }: StorageSlice): MeasuredProduct {
+  if (measured === undefined) return { ph: null, waterActivity: null };
+  return { ph: entryValue('ratio', measured.ph), waterActivity: entryValue('ratio', measured.waterActivity) };
 }
 
 /** The stays as numbers; a row in which nothing stands is left out. */

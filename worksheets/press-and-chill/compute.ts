@@ -11,11 +11,18 @@ import { cureStage } from '@larderwright/calc/cure';
 import type { Finding, Verdict } from '@larderwright/calc/findings';
 import { formulaStage } from '@larderwright/calc/formula';
 import {
+  type ByFoodCode,
+  byFoodCode,
   type CoolingGrowth,
   growthFacts,
   growthInCooling,
+  type ListeriaByProduct,
   type ListeriaGrowth,
+  listeriaByProduct,
   listeriaGrowth,
+  type MeasuredProduct,
+  measuredOf,
+  type PerfringensStays,
   perfringensInStorage,
   staysOf,
 } from '@larderwright/calc/growth';
@@ -55,7 +62,11 @@ export interface ChillComputed {
   readonly growth: readonly CoolingGrowth[];
   readonly storage: {
     readonly listeria: ListeriaGrowth;
-    readonly perfringens: ReturnType<typeof perfringensInStorage>;
+    /** By pH and water activity; null until a person wants it. */
+    readonly byProduct: ListeriaByProduct | null;
+    /** By pH and water activity, tables A and B of the Food Code; null where one is unknown. */
+    readonly byFoodCode: readonly [ByFoodCode, ByFoodCode] | null;
+    readonly perfringens: PerfringensStays;
   } | null;
 }
 
@@ -63,6 +74,12 @@ export interface ChillComputed {
 function smallestPlanMm2({ moulds }: MouldValues): number | null {
   const plans = moulds.map((mould) => mould.planAreaMm2);
   return plans.length === 0 || plans.includes(null) ? null : Math.min(...plans.map((plan) => plan ?? 0));
+}
+
+function foodCodeOf({ ph, waterActivity }: MeasuredProduct): readonly [ByFoodCode, ByFoodCode] | null {
+  if (ph === null || waterActivity === null) return null;
+  const [a, b] = [byFoodCode('A', waterActivity, ph), byFoodCode('B', waterActivity, ph)];
+  return a === null || b === null ? null : [a, b];
 }
 
 /** Fetches the composition table, on which the cure rests, and gives the function that judges a batch. */
@@ -105,6 +122,10 @@ export async function loadChill(): Promise<(batch: Batch) => ChillComputed> {
       storage: batch.storage
         ? {
             listeria: listeriaGrowth(batch.storage.listeriaGroupId, staysOf(batch.storage)),
+            byProduct: batch.storage.measured
+              ? listeriaByProduct(measuredOf(batch.storage), staysOf(batch.storage))
+              : null,
+            byFoodCode: foodCodeOf(measuredOf(batch.storage)),
             perfringens: perfringensInStorage(about, staysOf(batch.storage)),
           }
         : null,

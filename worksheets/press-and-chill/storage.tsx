@@ -15,7 +15,9 @@ import {
   LISTERIA_DOUBT_WORDS,
   LISTERIA_GROUP_NAMES,
   logsText,
+  withAndWithoutLag,
 } from '../words/growth.ts';
+import { BeginByProduct, ByProductAnswer, ByProductFields } from './by-product.tsx';
 import { $chill } from './computed.ts';
 
 const LIST = 'storage.stays';
@@ -37,6 +39,7 @@ export function Storage() {
 function Stays() {
   const stays = useAt(LIST) as readonly StorageStay[];
   const group = useAt('storage.listeriaGroupId');
+  const measured = useShared($batch).storage?.measured !== undefined;
   return (
     <>
       <div class="fields">
@@ -70,11 +73,13 @@ function Stays() {
         </fieldset>
       ))}
       <RemovedRowLine list={LIST} />
+      {measured ? <ByProductFields /> : null}
       <p class="buttons">
         <button type="button" onClick={() => addRow(LIST, newStay(newId()))}>
           Add another stay
         </button>
       </p>
+      {measured ? null : <BeginByProduct />}
       <Computed of={useShared($chill)}>
         {({ storage }) =>
           storage === null ? null : (
@@ -93,9 +98,16 @@ function Stays() {
                   </p>
                 )}
               </Answer>
+              {storage.byProduct === null ? null : (
+                <ByProductAnswer grown={storage.byProduct} foodCode={storage.byFoodCode} />
+              )}
               <Answer
-                label="Clostridium perfringens, tenfolds, without lag"
-                value={storage.perfringens.log10 === null ? null : logsText(storage.perfringens.log10)}
+                label="Clostridium perfringens, tenfolds"
+                value={
+                  storage.perfringens.withoutLag === null || storage.perfringens.withLag === null
+                    ? null
+                    : withAndWithoutLag(storage.perfringens.withoutLag, storage.perfringens.withLag)
+                }
                 missing={`Cannot tell: ${
                   storage.perfringens.doubt === null || storage.perfringens.doubt === 'no-stay'
                     ? LISTERIA_DOUBT_WORDS['no-stay']

@@ -5,4 +5,5 @@ import { entry, list, stamp, text } from './shared.ts';
 export const storage = v.strictObject({
   listeriaGroupId: stamp,
   stays: list(v.strictObject({ id: text, temp: entry, time: entry })),
+  measured: v.exactOptional(v.strictObject({ ph: entry, waterActivity: entry })),
 });

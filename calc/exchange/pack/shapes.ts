@@ -80,6 +80,8 @@ const KEYS = [
   'id kind temp minutes until standing top',
   'altitude pressure tolerance goodFor thermometers',
   'id name ice boil step error checkedOn checkedBy',
+  'listeriaGroupId stays measured',
+  'ph waterActivity',
 ] as const;
 
 export const SHAPES: readonly (readonly string[])[] = KEYS.map((keys) => keys.split(' '));
