@@ -36,7 +36,7 @@ export function GrowthInCooling() {
               <Answer
                 label="Listeria monocytogenes in the cooling"
                 value={null}
-                missing="Cannot tell: its published rate is for 0 to 12 °C, and the core passes above it"
+                missing="Cannot tell: its published rates are for 0 to 12 °C and 2 to 25 °C, and the core passes above both"
                 worked={<p>{growthWorkings.listeria}</p>}
               />
             </div>
