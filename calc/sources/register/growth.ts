@@ -36,8 +36,10 @@ export const growthSources = {
     note: 'The conversion between temperatures gives back 23 printed figures of appendix 8. The rate of each kind of food is from memory. No lag. Refrigerator range, about 0 to 12 °C.',
   },
   'mejlholm-dalgaard-2009': {
-    title: 'Growth of Listeria monocytogenes in lightly preserved seafood and meat by temperature, pH, water activity and acids',
-    issuer: 'Mejlholm & Dalgaard, J. Food Prot. 72:2132; for meat Mejlholm et al. 2010, Int. J. Food Microbiol. 141:137',
+    title:
+      'Growth of Listeria monocytogenes in lightly preserved seafood and meat by temperature, pH, water activity and acids',
+    issuer:
+      'Mejlholm & Dalgaard, J. Food Prot. 72:2132; for meat Mejlholm et al. 2010, Int. J. Food Microbiol. 141:137',
     edition: '2009, 2010',
     reviewed,
     mark: 'memory',
