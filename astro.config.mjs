@@ -4,6 +4,7 @@ import mdx from '@astrojs/mdx';
 import preact from '@astrojs/preact';
 import { defineConfig } from 'astro/config';
 import { CHUNKS } from './site/tools/chunks.mjs';
+import { EVERYWHERE, FRAMES } from './site/tools/policy.mjs';
 import { baseFrom, outFrom } from './site/tools/target.mjs';
 import { WORDS_VARIABLE, wordsFrom } from './site/tools/words.mjs';
 
@@ -28,6 +29,10 @@ export default defineConfig({
   integrations: [preact(), mdx(), benchDirective],
   // Directives stay off: with no plugin to handle them, a `:::` block would vanish, text and all.
   markdown: { processor: satteri({ features: { directive: false, headingAttributes: true } }) },
+  // The dev server writes scripts and styles of its own into pages, so their policy waits for the build.
+  server: {
+    headers: { ...EVERYWHERE, 'Content-Security-Policy': `${FRAMES}; base-uri 'none'; object-src 'none'` },
+  },
   trailingSlash: 'always',
   build: { inlineStylesheets: 'never' },
   vite: {

@@ -54,11 +54,19 @@ function publish(path: string, change: (text: string) => string): void {
 const heading = (page: Page) => page.locator('h1').textContent();
 
 describe('with the network cut after the first visit', () => {
-  afterEach(up);
+  afterEach(async () => {
+    await site.close();
+    await up();
+  });
 
   it('every page opens; a worksheet, the search, the heat worker and paper work', async () => {
     await using visit = await openKept('/');
     const { page, context } = visit;
+    const cdp = await context.newCDPSession(page);
+    expect((await cdp.send('Page.getAppManifest')).errors).toEqual([]);
+    const { installabilityErrors } = await cdp.send('Page.getInstallabilityErrors');
+    // Every profile of a test is one that forgets.
+    expect(installabilityErrors.filter(({ errorId }) => errorId !== 'in-incognito')).toEqual([]);
     await site.close();
     await context.setOffline(true);
 

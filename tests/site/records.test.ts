@@ -7,6 +7,8 @@ import { pdfOf, printedCodes } from './pdf.ts';
 
 const SHEET = '/worksheets/batch-sheet/';
 const DESK = '/records/';
+/** A name that would be markup if anything took it for that. */
+const MARKUP = '<img src=x onerror=alert(1)><script>alert(2)</script>';
 const DEMO = 'pate-en-croute-cooling-fails';
 
 async function openDemo(slug: string): Promise<Visit> {
@@ -71,7 +73,7 @@ describe('records in and out', () => {
     const others = [
       batch,
       changed,
-      { ...batch, id: 'another', notes: 'new' },
+      { ...batch, id: 'another', product: { ...(batch.product as object), name: MARKUP } },
       { ...batch, id: 'broken', product: {} },
       { ...batch, id: 'newer', schema: 999 },
     ];
@@ -79,6 +81,8 @@ describe('records in and out', () => {
     await rows(page).first().waitFor();
     expect(await states(page)).toEqual(['same', 'differs', 'new', 'unreadable', 'unreadable']);
     await expect.poll(() => rows(page).nth(3).textContent()).toMatch(/Damaged: "product\./);
+    expect(await rows(page).nth(2).textContent()).toContain(MARKUP);
+    expect(await page.locator('main img, .worksheet script').count()).toBe(0);
     expect(await rows(page).nth(4).textContent()).toMatch(/newer version/);
     expect(await sidewaysScrollPx(page)).toBe(0);
     await page.setViewportSize({ width: 320, height: 700 });
