@@ -100,6 +100,8 @@ const HANDED_ON: HandedOn = {
       checkedBy: '',
     })),
   }),
+  // What nobody has confirmed stays unconfirmed.
+  ruleSetDefaults: (defaults) => defaults,
   storage: ({ listeriaGroupId }) => ({ listeriaGroupId, stays: newStorageSlice().stays }),
   label: (label) => ({
     ...label,

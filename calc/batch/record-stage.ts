@@ -3,6 +3,7 @@ import { checkLog } from '../probe-log/index.ts';
 import type { Batch } from './record.ts';
 import { samePerson } from './same-person.ts';
 import { stateOf } from './state.ts';
+import { unconfirmedRuleSets } from './unconfirmed.ts';
 
 export type RecordFindingId =
   | 'record.no-batch-number'
@@ -14,7 +15,8 @@ export type RecordFindingId =
   | 'record.held'
   | 'record.discarded'
   | 'record.release-no-longer-holds'
-  | 'record.changed-after-release';
+  | 'record.changed-after-release'
+  | 'record.rule-set-unconfirmed';
 
 type RecordFinding = Finding<RecordFindingId>;
 
@@ -60,6 +62,10 @@ export function recordStage(
 
   if (batch.product.batchNo.trim() === '') {
     say({ id: 'record.no-batch-number', severity: 'note', field: 'product.batchNo' });
+  }
+
+  for (const { field, subject } of unconfirmedRuleSets(batch)) {
+    say({ id: 'record.rule-set-unconfirmed', severity: 'caution', field, params: { subject } });
   }
 
   const decisions = batch.deviations.map((deviation) => deviation.decision);

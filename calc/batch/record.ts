@@ -112,6 +112,16 @@ export interface IssuedAssessment {
 }
 
 /**
+ * Which rule sets the kitchen's settings put into this batch and nobody has confirmed for it yet. A set that a person
+ * chose is false here.
+ */
+export interface RuleSetDefaults {
+  cure: boolean;
+  cook: boolean;
+  cool: boolean;
+}
+
+/**
  * Slices a batch need not have: each is begun by its own worksheet. Without it the subject has simply not been
  * worked on.
  */
@@ -133,6 +143,7 @@ export interface OptionalSlices {
   storage?: StorageSlice;
   cookPlan?: CookPlanSlice;
   thermometers?: ThermometerSlice;
+  ruleSetDefaults?: RuleSetDefaults;
 }
 
 /** One batch as one plain record: what a person entered or measured, nothing derived but `issued`. */

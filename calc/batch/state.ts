@@ -1,6 +1,7 @@
 import type { Finding, Verdict } from '../findings/index.ts';
 import type { Batch, BatchState, StateChange } from './record.ts';
 import { samePerson } from './same-person.ts';
+import { type Unconfirmed, unconfirmedRuleSets } from './unconfirmed.ts';
 
 /**
  * Where a batch may go from each state. A released one can be called back, a discarded one stays out of reach of a
@@ -51,7 +52,8 @@ export type StateBar =
   | { readonly id: 'nothing-judged' }
   | { readonly id: 'verdict'; readonly verdict: Verdict }
   | { readonly id: 'stop'; readonly finding: Finding }
-  | { readonly id: 'deviation-open'; readonly number: number };
+  | { readonly id: 'deviation-open'; readonly number: number }
+  | { readonly id: 'rule-set-unconfirmed'; readonly subject: Unconfirmed['subject'] };
 
 /** What a release is judged by: all verdicts and findings of the batch as it stands. */
 export interface Judged {
@@ -67,6 +69,7 @@ function releaseBars(batch: Batch, change: StateChange, { verdicts, findings }: 
   else if (samePerson(change.by, change.second)) bars.push({ id: 'second-is-the-first' });
   else if (samePerson(maker, change.second)) bars.push({ id: 'second-made-it' });
   if (verdicts.length === 0) bars.push({ id: 'nothing-judged' });
+  for (const { subject } of unconfirmedRuleSets(batch)) bars.push({ id: 'rule-set-unconfirmed', subject });
   for (const verdict of verdicts) if (verdict.state !== 'pass') bars.push({ id: 'verdict', verdict });
   // What the record says of itself is settled by the release, or stands above already.
   for (const finding of findings)
@@ -79,8 +82,8 @@ function releaseBars(batch: Batch, change: StateChange, { verdicts, findings }: 
 
 /**
  * Brings a batch into another state. A release needs two persons, the second not the one who made it, and is refused
- * while any verdict is fail or cannot tell, while any stop stands, while nothing at all was judged, or while a
- * deviation waits for its decision. Holding and discarding are never refused for want of a figure: they need a name
+ * while any verdict is fail or cannot tell, while any stop stands, while nothing at all was judged, while nobody has
+ * confirmed a rule set that the settings put in, or while a deviation waits for its decision. Holding and discarding are never refused for want of a figure: they need a name
  * and a reason.
  *
  * @param change the step as the person asks for it

@@ -67,9 +67,10 @@ export function recordChecksum(batch: Batch): string {
     label,
     storage,
     thermometers,
+    ruleSetDefaults,
   } = batch;
   const printed = { id, product, formula, cure, mould, process, press, deviations, signOffs, notes };
-  const begun = { dryCure, brine, drying, binder, seasoning, label, storage, thermometers };
+  const begun = { dryCure, brine, drying, binder, seasoning, label, storage, thermometers, ruleSetDefaults };
   const text = JSON.stringify(said({ ...printed, ...begun }));
   return inDigits(crc32(strToU8(text)));
 }

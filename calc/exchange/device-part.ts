@@ -1,4 +1,5 @@
 import * as v from 'valibot';
+import { kitchenSchema, type ReadKitchen, readKitchen } from '../kitchen/index.ts';
 
 /** Most rows of one kind that the part may hold. */
 const MOST_DEVICE_ROWS = 200;
@@ -19,6 +20,10 @@ const ovenSchema = v.strictObject({
   heatingFactor: factor,
   mediumShiftC: v.pipe(v.number(), v.minValue(-200), v.maxValue(200)),
 });
+/** A batch that was put out of the way, and when. */
+const archivedSchema = v.strictObject({ id: text(200), at: text(40) });
+const MOST_ARCHIVED = 5_000;
+
 export type FileOven = v.InferOutput<typeof ovenSchema>;
 
 /**
@@ -27,12 +32,18 @@ export type FileOven = v.InferOutput<typeof ovenSchema>;
  */
 export const devicePartSchema = v.strictObject({
   ovens: v.exactOptional(v.pipe(v.array(ovenSchema), v.maxLength(MOST_DEVICE_ROWS))),
+  kitchen: v.exactOptional(kitchenSchema),
+  archived: v.exactOptional(v.pipe(v.array(archivedSchema), v.maxLength(MOST_ARCHIVED))),
 });
 export type DevicePart = v.InferOutput<typeof devicePartSchema>;
 
 /** The part as it was read: what is sound of it, and what is not. */
 export interface ReadDevicePart {
   readonly ovens: readonly FileOven[];
+  /** The settings of the kitchen; null: the file has none. */
+  readonly kitchen: ReadKitchen | null;
+  /** When a batch was put out of the way, by its id. */
+  readonly archived: ReadonlyMap<string, string>;
   /** Rows that are damaged, or more than a part may hold. */
   readonly unreadable: number;
   /** Keys this version does not know: a newer one wrote them. */
@@ -41,19 +52,40 @@ export interface ReadDevicePart {
 
 const KNOWN: readonly string[] = Object.keys(devicePartSchema.entries);
 
-/** Reads the part of a file row by row. What is damaged is counted and takes nothing else with it. */
-export function readDevicePart(raw: unknown): ReadDevicePart {
-  if (raw === undefined) return { ovens: [], unreadable: 0, unknown: 0 };
-  if (typeof raw !== 'object' || raw === null || Array.isArray(raw))
-    return { ovens: [], unreadable: 1, unknown: 0 };
-  const part = raw as Record<string, unknown>;
-  const unknown = Object.keys(part).filter((key) => !KNOWN.includes(key)).length;
-  if (part.ovens === undefined) return { ovens: [], unreadable: 0, unknown };
-  if (!Array.isArray(part.ovens)) return { ovens: [], unreadable: 1, unknown };
-  const rows: readonly unknown[] = part.ovens.slice(0, MOST_DEVICE_ROWS);
-  const ovens = rows.flatMap((row) => {
-    const read = v.safeParse(ovenSchema, row);
+/** The sound rows of a list of unknown origin, and how many are not. */
+function soundRows<T>(
+  raw: unknown,
+  row: v.GenericSchema<unknown, T>,
+  most: number,
+): { rows: T[]; unreadable: number } {
+  if (raw === undefined) return { rows: [], unreadable: 0 };
+  if (!Array.isArray(raw)) return { rows: [], unreadable: 1 };
+  const rows = raw.slice(0, most).flatMap((each: unknown) => {
+    const read = v.safeParse(row, each);
     return read.success ? [read.output] : [];
   });
-  return { ovens, unreadable: part.ovens.length - ovens.length, unknown };
+  return { rows, unreadable: raw.length - rows.length };
+}
+
+/** Reads the part of a file row by row. What is damaged is counted and takes nothing else with it. */
+export function readDevicePart(raw: unknown): ReadDevicePart {
+  const nothing = {
+    ovens: [],
+    kitchen: null,
+    archived: new Map<string, string>(),
+    unreadable: 0,
+    unknown: 0,
+  };
+  if (raw === undefined) return nothing;
+  if (typeof raw !== 'object' || raw === null || Array.isArray(raw)) return { ...nothing, unreadable: 1 };
+  const part = raw as Record<string, unknown>;
+  const ovens = soundRows(part.ovens, ovenSchema, MOST_DEVICE_ROWS);
+  const archived = soundRows(part.archived, archivedSchema, MOST_ARCHIVED);
+  return {
+    ovens: ovens.rows,
+    kitchen: part.kitchen === undefined ? null : readKitchen(part.kitchen),
+    archived: new Map(archived.rows.map(({ id, at }) => [id, at])),
+    unreadable: ovens.unreadable + archived.unreadable,
+    unknown: Object.keys(part).filter((key) => !KNOWN.includes(key)).length,
+  };
 }

@@ -36,6 +36,8 @@ export async function contents(): Promise<ContentsGroup[]> {
         { href: urls.compare, label: 'Compare and learn' },
         { href: urls.recordsDesk, label: 'Records in and out' },
         { href: urls.forms, label: 'Printed forms' },
+        { href: urls.clocks, label: 'Clocks' },
+        { href: urls.settings, label: 'Settings' },
         ...book.worksheets.map(({ id, data }) => ({ href: urls.worksheet(id), label: data.title })),
       ],
     },

@@ -41,6 +41,8 @@ export const urls = {
   recordsDesk: fromTop('/records/'),
   readersCopy: fromTop('/records/copy/'),
   paper: fromTop('/paper/'),
+  settings: fromTop('/settings/'),
+  clocks: fromTop('/clocks/'),
   forms: fromTop('/forms/'),
   form: (id: string) => fromTop(`/forms/${id}/`),
   batchSchema: (version: number) => fromTop(`/schema/batches-${version}.json`),

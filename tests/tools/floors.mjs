@@ -34,6 +34,7 @@ const CALC_ORDER = /** @type {const} */ ([
   ['growth'],
   ['cook-plan'],
   ['batch'],
+  ['kitchen'],
   ['exchange', 'trends'],
 ]);
 

@@ -1,5 +1,6 @@
-import { useEffect, useState } from 'preact/hooks';
+import { useContext, useEffect, useState } from 'preact/hooks';
 import { wallOf } from '../parts/clock-text.ts';
+import { Links } from '../parts/links.ts';
 import { type BackupState, backUpAll, backupState, lastBackup } from '../state/backup.ts';
 import { type Persistence, persistence, roomLeft } from '../state/persist.ts';
 import { BIN_DAYS, dropAside, retryAside, type Shelf } from '../state/shelf.ts';
@@ -30,6 +31,7 @@ export function Kept({ shelf }: { shelf: Shelf }) {
 }
 
 function Backup({ shelf }: { shelf: Shelf }) {
+  const { schema } = useContext(Links);
   const [state, setState] = useState<BackupState | null>(null);
   const [said, setSaid] = useState('');
   useEffect(() => {
@@ -40,7 +42,7 @@ function Backup({ shelf }: { shelf: Shelf }) {
   }, [shelf, said]);
   const save = async () => {
     try {
-      const { saved, unreadable } = await backUpAll();
+      const { saved, unreadable } = await backUpAll(schema);
       setSaid(
         `${saved} batch${saved === 1 ? '' : 'es'} saved to a file. Keep it away from this device.` +
           (unreadable > 0 ? ` ${unreadable} could not be read and are not in it.` : ''),

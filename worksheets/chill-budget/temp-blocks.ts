@@ -1,6 +1,6 @@
 import type { Batch } from '@larderwright/calc/batch';
 import { type ChillBudgetSlice, type ChillBudgetValues, PASS_STOP_C } from '@larderwright/calc/chill-budget';
-import { fixedText, formatLimitTemp } from '@larderwright/calc/quantities';
+import { fixedText } from '@larderwright/calc/quantities';
 import * as say from '#words/chill-budget/temp-blocks.ts';
 import { filled, percent, words } from '../batch-sheet/build/filled.ts';
 import type { Filled } from '../batch-sheet/sheet-model.ts';
@@ -8,6 +8,7 @@ import type { CardBlock } from '../parts/card-blocks.tsx';
 import { FAT_HEAT_NAMES, LOT_KIND_NAMES, PASS_KIND_NAMES } from '../words/chill-budget-names.ts';
 import { lotName, passName } from './names.ts';
 import { minutesText, tempText } from './temp-text.ts';
+import { limitTemp } from '../words/limit-temp.ts';
 
 const made = (text: string | null): Filled | null => (text === null ? null : { text, flag: 'W' });
 const temp = (tempC: number | null, rounding: 'up' | 'down') =>
@@ -15,7 +16,7 @@ const temp = (tempC: number | null, rounding: 'up' | 'down') =>
 
 /** What the card says to stop at. */
 const STOP_LINE = say.stopWhenPassReadsAboveChill(
-  formatLimitTemp({ value: PASS_STOP_C, unit: 'C' }, 'maximum').text,
+  limitTemp({ value: PASS_STOP_C, unit: 'C' }, 'maximum').text,
 );
 
 /** Blocks of the card by the grinder. What is not known is a box to write in. */

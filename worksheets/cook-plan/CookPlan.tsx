@@ -1,16 +1,16 @@
 import { newCookPlanSlice } from '@larderwright/calc/cook-plan';
 import type { Finding } from '@larderwright/calc/findings';
 import { PlanFields } from '../cook-log/plan-fields.tsx';
-import { ChoiceField } from '../parts/choice-field.tsx';
 import { at } from '../parts/finding-list.tsx';
 import { later } from '../parts/later.tsx';
 import type { SiteLinks } from '../parts/links.ts';
 import { NotYet } from '../parts/not-yet.tsx';
 import { CardDesk } from '../parts/print-card.tsx';
+import { RuleSetField } from '../parts/rule-set-field.tsx';
 import { WorksheetFrame } from '../parts/worksheet-frame.tsx';
 import { Places } from '../readings/places.tsx';
-import { editAt, provideSlice } from '../state/store.ts';
-import { useAt, useShared } from '../state/use-shared.ts';
+import { provideSlice } from '../state/store.ts';
+import { useShared } from '../state/use-shared.ts';
 import { COOK_PLAN_TRUST } from '../words/cook-plan-names.ts';
 import { COOL_RULE_SET_NAMES } from '../words/cool-rule-set-names.ts';
 import { AddChill, ChillList } from './chill-list.tsx';
@@ -86,15 +86,13 @@ export default function CookPlan({ links, standing }: { links: SiteLinks; standi
 }
 
 function CoolRule({ findings }: { findings: readonly Finding[] }) {
-  const ruleSetId = useAt('process.coolRuleSetId');
   return (
     <div class="plan">
-      <ChoiceField
+      <RuleSetField
+        subject="cool"
         label="Whose rule on cooling"
-        value={typeof ruleSetId === 'string' ? ruleSetId : ''}
         empty="Not chosen: no leg can be looked at"
         choices={COOL_RULE_SET_NAMES}
-        onChoose={(id) => editAt('process.coolRuleSetId', id === '' ? null : id)}
         hint="The one your authority enforces."
         findings={at(findings, 'process.coolRuleSetId')}
       />

@@ -6,7 +6,7 @@ import {
   type PlanBands,
   type PlanOutcome,
 } from '@larderwright/calc/cook-plan';
-import { fixedText, formatLimitTemp, type QuantityKind, type Unit } from '@larderwright/calc/quantities';
+import { fixedText, type QuantityKind, type Unit } from '@larderwright/calc/quantities';
 import { filled, heightOf, words } from '../batch-sheet/build/filled.ts';
 import type { Filled } from '../batch-sheet/sheet-model.ts';
 import type { CardBlock, CardBox } from '../parts/card-blocks.tsx';
@@ -20,6 +20,7 @@ import {
 import { SHAPE_NAMES } from '../words/mould-names.ts';
 import type { CookPlanComputed } from './compute.ts';
 import { bandWords, degreesText, legBandWords, timeWords } from './text.ts';
+import { limitTemp } from '../words/limit-temp.ts';
 
 const made = (text: string | null): Filled | null => (text === null ? null : { text, flag: 'W' });
 
@@ -145,7 +146,7 @@ export function planBlocks(
           {
             label: 'Limit',
             value: made(
-              limit ? `${formatLimitTemp(limit.limit.stated, 'minimum').text}, ${limit.hold.printed}` : null,
+              limit ? `${limitTemp(limit.limit.stated, 'minimum').text}, ${limit.hold.printed}` : null,
             ),
             wide: true,
           },
@@ -210,7 +211,7 @@ export function planBlocks(
           ...(coolSet?.legs ?? []).map((leg) => {
             const own = prediction?.cooling?.legs.find(({ legId }) => legId === leg.id);
             const band = bands?.legs.find(({ legId }) => legId === leg.id)?.elapsedMin;
-            const name = `${leg.from === null ? 'End of cooking' : formatLimitTemp(leg.from, 'maximum').celsius} to ${formatLimitTemp(leg.to, 'maximum').text}, most ${timeWords(leg.maxMin)}`;
+            const name = `${leg.from === null ? 'End of cooking' : limitTemp(leg.from, 'maximum').celsius} to ${limitTemp(leg.to, 'maximum').text}, most ${timeWords(leg.maxMin)}`;
             return [
               name,
               made(

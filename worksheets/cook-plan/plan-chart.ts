@@ -1,8 +1,8 @@
 import type { PlanBands, PlanGround, PlanOutcome } from '@larderwright/calc/cook-plan';
 import { exactC, firstAtOrBelow } from '@larderwright/calc/cooling';
-import { formatLimitTemp } from '@larderwright/calc/quantities';
 import type { CurveModel, CurveMoment, CurvePoint, CurveSeries, WindowLeg } from '../charts/index.ts';
 import { timeText } from '../charts/time-text.ts';
+import { limitTemp } from '../words/limit-temp.ts';
 import { degreesText } from './text.ts';
 
 const MINUTE_MS = 60_000;
@@ -55,7 +55,7 @@ function windowOf({ coolSet }: PlanGround, { timesMin, hottestC, prediction }: P
         byMs,
         fromC,
         toC: exactC(leg.to),
-        label: `${formatLimitTemp(leg.to, 'maximum').celsius} by ${timeText(ELAPSED, byMs)}`,
+        label: `${limitTemp(leg.to, 'maximum').celsius} by ${timeText(ELAPSED, byMs)}`,
       },
     ];
   });
@@ -74,7 +74,7 @@ function levelsOf({ limit, targetC }: PlanGround): CurveModel['levels'] {
     levels.push({
       kind: 'limit' as const,
       tempC: limit.thresholdC,
-      label: `limit ${formatLimitTemp(limit.limit.stated, 'minimum').text}`,
+      label: `limit ${limitTemp(limit.limit.stated, 'minimum').text}`,
     });
   if (targetC !== null && (limit === null || Math.abs(targetC - limit.thresholdC) > 0.05))
     levels.push({ kind: 'act' as const, tempC: targetC, label: `target ${degreesText(targetC)}` });

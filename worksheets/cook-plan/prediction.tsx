@@ -1,6 +1,6 @@
 import type { PlanOutcome } from '@larderwright/calc/cook-plan';
 import { coldestSpot, PLAN_SPREADS } from '@larderwright/calc/cook-plan';
-import { fixedText, formatLimitTemp } from '@larderwright/calc/quantities';
+import { fixedText } from '@larderwright/calc/quantities';
 import { useEffect } from 'preact/hooks';
 import { FittedChart } from '../charts/index.ts';
 import { Answer } from '../parts/answer.tsx';
@@ -19,6 +19,7 @@ import { planFieldName } from './names.ts';
 import { planChart } from './plan-chart.ts';
 import { $bands, $outcome, $pull, DRAWS, drawAgain, followPlan, stopBands } from './run.ts';
 import { bandWords, degreesText, legBandWords, riseText, timeWords } from './text.ts';
+import { limitTemp } from '../words/limit-temp.ts';
 
 /** What the plan comes to: stops first, then times, the curve, the cooling rule and the band. */
 export function Prediction() {
@@ -166,7 +167,7 @@ function Cooling({ plan, outcome }: { plan: CookPlanComputed; outcome: PlanOutco
         const band = bands?.legs.find(({ legId }) => legId === leg.id)?.elapsedMin;
         return {
           key: leg.id,
-          head: `${leg.from === null ? 'end of cooking' : formatLimitTemp(leg.from, 'maximum').text} to ${formatLimitTemp(leg.to, 'maximum').text}`,
+          head: `${leg.from === null ? 'end of cooking' : limitTemp(leg.from, 'maximum').text} to ${limitTemp(leg.to, 'maximum').text}`,
           cells: [
             timeWords(leg.maxMin),
             own?.elapsedMin == null ? 'cannot tell' : timeWords(own.elapsedMin),

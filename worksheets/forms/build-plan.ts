@@ -1,5 +1,5 @@
 import type { Assessment, Batch } from '@larderwright/calc/batch';
-import { fixedText, formatLimitTemp } from '@larderwright/calc/quantities';
+import { fixedText } from '@larderwright/calc/quantities';
 import { legTitle } from '../batch-sheet/build/cool.ts';
 import { filled, percent } from '../batch-sheet/build/filled.ts';
 import type { SheetModel } from '../batch-sheet/sheet-model.ts';
@@ -7,6 +7,7 @@ import { BASIS_WORDS, FORM_WORDS } from '../salt-and-cure/limit-words.ts';
 import { PLAN_WORDS } from '../words/haccp.ts';
 import { AUDIENCE_NAMES, PACK_NAMES } from '../words/label-names.ts';
 import { type PlanSheet, planSteps } from './plan-model.ts';
+import { limitTemp } from '../words/limit-temp.ts';
 
 const memory = (isFromMemory: boolean) => (isFromMemory ? ` [${PLAN_WORDS.fromMemory}]` : '');
 
@@ -26,7 +27,7 @@ function cureLimit({ cure }: Assessment): string[] | null {
 function cookLimit({ cook }: Assessment, model: SheetModel): string[] | null {
   const { limit, hold, ruleSet } = cook.values;
   if (!limit || !hold) return null;
-  const named = `${formatLimitTemp(limit.stated, 'minimum').text} for ${hold.printed}`;
+  const named = `${limitTemp(limit.stated, 'minimum').text} for ${hold.printed}`;
   const shown = model.cook.action ? `probe must show ${model.cook.action}` : PLAN_WORDS.probeError;
   const isFromMemory = limit.mark === 'memory' || ruleSet?.mark === 'memory';
   return [`${named}, ${shown}${memory(isFromMemory)}`];

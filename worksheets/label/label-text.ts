@@ -5,8 +5,9 @@ import type {
   ListedIngredient,
   Market,
 } from '@larderwright/calc/label';
-import { formatLimitTemp, formatQuantity } from '@larderwright/calc/quantities';
+import { formatQuantity } from '@larderwright/calc/quantities';
 import * as say from '#words/label/label-text.ts';
+import { limitTemp } from '../words/limit-temp.ts';
 
 /** "Keep at 3 °C (37 °F) or below", rounded down on the other scale. */
 export function storeLine(slice: LabelSlice, { storeAtC }: LabelValues): string {
@@ -15,7 +16,7 @@ export function storeLine(slice: LabelSlice, { storeAtC }: LabelValues): string 
   const limit = typedF
     ? { value: Math.round((storeAtC * 9) / 5 + 32), unit: 'F' as const }
     : { value: storeAtC, unit: 'C' as const };
-  const { text } = formatLimitTemp(limit, 'maximum');
+  const { text } = limitTemp(limit, 'maximum');
   return say.atOrBelow(storeAtC <= -12 ? say.keepFrozen : say.keepRefrigerated, text);
 }
 

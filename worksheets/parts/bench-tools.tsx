@@ -57,6 +57,7 @@ function NumberOffer() {
 
 /** Once a day at most, and gone with a tap. */
 function BackupLine() {
+  const { schema } = useContext(Links);
   const [state, setState] = useState<BackupState | null>(null);
   useEffect(() => {
     backupReminder().then(setState, () => {});
@@ -64,7 +65,7 @@ function BackupLine() {
   return state === null ? null : (
     <p class="bench-line">
       {say.batchEsHaveChangedSinceLast(state.changed)}{' '}
-      <button type="button" onClick={() => void backUpAll().then(() => setState(null))}>
+      <button type="button" onClick={() => void backUpAll(schema).then(() => setState(null))}>
         {say.saveAllToAFile}
       </button>
       <button type="button" onClick={() => setState(null)}>

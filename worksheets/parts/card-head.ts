@@ -1,8 +1,15 @@
-import { BATCH_SCHEMA, type Batch, CALC_VERSION, stateOf } from '@larderwright/calc/batch';
+import {
+  BATCH_SCHEMA,
+  type Batch,
+  CALC_VERSION,
+  stateOf,
+  unconfirmedRuleSets,
+} from '@larderwright/calc/batch';
 import { BUILT_STANDING, isCheckOverdue, type RuleSet, withdrawalsFor } from '@larderwright/calc/sources';
 import * as say from '#words/parts/card-head.ts';
 import { $limits } from '../state/limits.ts';
 import { recordWords } from '../words/record.ts';
+import { NOT_CONFIRMED } from '../words/rule-subjects.ts';
 import { standingWords } from '../words/standing.ts';
 import type { CardHead } from './blank-head.ts';
 import { wallOf } from './clock-text.ts';
@@ -12,9 +19,14 @@ export { BLANK_HEAD, type CardHead } from './blank-head.ts';
 const known = (text: string) => text.trim() || null;
 
 /** A rule set with its edition and the day it was last compared with its text. */
-function ruleSetLine({ jurisdiction, title, edition, reviewed }: RuleSet, now: string): string {
+function ruleSetLine(
+  { jurisdiction, title, edition, reviewed }: RuleSet,
+  now: string,
+  isDefault: boolean,
+): string {
   const overdue = isCheckOverdue(reviewed, now) ? say.checkOverdue : '';
-  return say.checked(jurisdiction, title, edition, reviewed, overdue);
+  const unconfirmed = isDefault ? NOT_CONFIRMED : '';
+  return `${say.checked(jurisdiction, title, edition, reviewed, overdue)}${unconfirmed}`;
 }
 
 /** Says on every card that a batch is held or discarded; null while it may be used. */
@@ -40,12 +52,15 @@ function withdrawn(batch: Batch): string | null {
  */
 export function cardHead(batch: Batch, ruleSets: readonly (RuleSet | null)[], now: string): CardHead {
   const printed = wallOf(now);
+  const unconfirmed = unconfirmedRuleSets(batch).map(({ id }) => id);
   return {
     demo: batch.demo,
     product: known(batch.product.name),
     batchNo: known(batch.product.batchNo),
     kitchen: known(batch.product.kitchen),
-    ruleSets: ruleSets.filter((set) => set !== null).map((set) => ruleSetLine(set, now)),
+    ruleSets: ruleSets
+      .filter((set) => set !== null)
+      .map((set) => ruleSetLine(set, now, unconfirmed.includes(set.id))),
     version: say.calcRecord(CALC_VERSION, BATCH_SCHEMA),
     batchId: batch.id === 'empty' ? null : batch.id,
     outOfUse: outOfUse(batch) ?? withdrawn(batch),

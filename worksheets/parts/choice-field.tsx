@@ -21,17 +21,18 @@ interface ChoiceFieldProps {
   findings?: readonly Finding[];
   onChoose: (value: string) => void;
   compact?: boolean;
+  isDefault?: boolean;
 }
 
 /** One of a short list. */
 export function ChoiceField(props: ChoiceFieldProps) {
-  const { label, value, choices, empty, hint, findings, onChoose, compact } = props;
+  const { label, value, choices, empty, hint, findings, onChoose, compact, isDefault } = props;
   const id = useId();
   const waking = useShared($life) === 'waking';
   // A value of a newer or older list stays visible as it is instead of turning into the first choice.
   const unknown = value !== '' && !choices.some((choice) => choice.value === value);
   return (
-    <FieldFrame id={id} label={label} hint={hint} findings={findings} compact={compact}>
+    <FieldFrame id={id} label={label} hint={hint} findings={findings} compact={compact} isDefault={isDefault}>
       <select
         id={id}
         class="field-choice"

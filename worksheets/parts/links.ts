@@ -8,6 +8,12 @@ export interface SiteLinks {
   limitsStanding: string;
   /** The page of all batches of this device. */
   batches: string;
+  /** What is set once for this device. */
+  settings: string;
+  /** Every clock that runs on this device. */
+  clocks: string;
+  /** The published form of a file of batches. */
+  schema: string;
   /** Caution pages by slug. */
   cautions: Readonly<Record<string, string>>;
   /** Worksheet pages by name (`batch-formula`, `salt-and-cure`, …). */
@@ -18,6 +24,9 @@ export const Links = createContext<SiteLinks>({
   demoBase: '',
   limitsStanding: '',
   batches: '',
+  settings: '',
+  clocks: '',
+  schema: '',
   cautions: {},
   worksheets: {},
 });

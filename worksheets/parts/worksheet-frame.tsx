@@ -1,6 +1,7 @@
 import type { ComponentChildren, ComponentType } from 'preact';
 import { useContext, useEffect, useLayoutEffect, useState } from 'preact/hooks';
 import * as say from '#words/parts/worksheet-frame.ts';
+import { hasClocks } from '../clocks/kept-clocks.ts';
 import { Example } from '../example/mode.ts';
 import { startBatch } from '../state/start.ts';
 import { $batch, $life, $notice } from '../state/store.ts';
@@ -25,11 +26,25 @@ export function WorksheetFrame({ links, children }: { links: SiteLinks; children
           {example ? <example.Head /> : <OnTheBench demoBase={links.demoBase} />}
           <Withdrawn />
           <Message />
+          {example ? null : <RunningClocks />}
           {children}
         </div>
       </Links.Provider>
     </Hydrated.Provider>
   );
+}
+
+/** The clocks that run, of this batch or another. With none running nothing is fetched. */
+function RunningClocks() {
+  const [Bar, setBar] = useState<{ of: ComponentType } | null>(null);
+  useEffect(() => {
+    if (hasClocks())
+      import('../clocks/clock-bar.tsx').then(
+        ({ ClockBar }) => setBar({ of: ClockBar }),
+        () => {},
+      );
+  }, []);
+  return Bar ? <Bar.of /> : null;
 }
 
 /** A message about the record. Its words and its buttons are fetched when there is one, which is seldom. */

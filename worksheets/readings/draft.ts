@@ -1,4 +1,5 @@
 import type { Unit } from '@larderwright/calc/quantities';
+import { keptSetting } from '../state/kept-setting.ts';
 
 /** A reading being typed. It lives in this tab only, until it is added to the batch. */
 export interface Draft {
@@ -12,6 +13,12 @@ export interface Draft {
 export const EMPTY_DRAFT: Draft = { day: '', clock: '', temperature: '', unit: 'C', initials: '' };
 
 const KEY = 'larderwright.reading-draft';
+
+/** A draft in the scale this device writes first. */
+export const freshDraft = (): Draft => ({
+  ...EMPTY_DRAFT,
+  unit: keptSetting('tempFirst') === 'F' ? 'F' : 'C',
+});
 
 /** What was being typed when the page was last left, or nothing. */
 export function storedDraft(): Draft | null {

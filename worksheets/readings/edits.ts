@@ -1,7 +1,9 @@
 import { type Batch, newProbeLog, newStep } from '@larderwright/calc/batch';
 import type { ProbeLog, ProbeReading, ProcessStep, StepKind } from '@larderwright/calc/process';
+import { blankEntry } from '@larderwright/calc/quantities';
 import { benchNow } from '../state/bench-clock.ts';
 import { newId } from '../state/clock.ts';
+import { keptSetting } from '../state/kept-setting.ts';
 import { edit } from '../state/store.ts';
 
 type Process = Batch['process'];
@@ -71,6 +73,14 @@ export function changeReading(
   });
 }
 
+/** A step that has not begun, to be filled in in the scale this device writes first. */
+export function stepHere(kind: StepKind): ProcessStep {
+  const step = newStep(newId(), kind);
+  return keptSetting('tempFirst') === 'F'
+    ? { ...step, medium: blankEntry('F'), oven: blankEntry('F') }
+    : step;
+}
+
 /** Steps stand in the order of the work: what heats goes before the chilling that is already there. */
 function inOrder(steps: readonly ProcessStep[], step: ProcessStep): ProcessStep[] {
   const chill = steps.findIndex((each) => each.kind === 'chill');
@@ -83,7 +93,7 @@ export function changeStep(stepId: string, kind: StepKind, patch: Partial<Proces
   edit((batch) => {
     const { steps } = batch.process;
     if (stepId === FIRST && !steps.some((step) => step.kind === kind)) {
-      return withProcess(batch, { steps: inOrder(steps, { ...newStep(newId(), kind), ...patch }) });
+      return withProcess(batch, { steps: inOrder(steps, { ...stepHere(kind), ...patch }) });
     }
     const id = stepId === FIRST ? steps.find((step) => step.kind === kind)?.id : stepId;
     return withProcess(batch, {

@@ -10,7 +10,7 @@ import { newId } from '../state/clock.ts';
 import { $life } from '../state/store.ts';
 import { useShared } from '../state/use-shared.ts';
 import { clockProblemWords } from '../words/clock.ts';
-import { type Draft, EMPTY_DRAFT, keepDraft, storedDraft } from './draft.ts';
+import { type Draft, EMPTY_DRAFT, freshDraft, keepDraft, storedDraft } from './draft.ts';
 import { addReading } from './edits.ts';
 
 interface QuickEntryProps {
@@ -33,8 +33,7 @@ export function QuickEntry({ logId, logName }: QuickEntryProps) {
   const adding = useRef(false);
 
   useEffect(() => {
-    const stored = storedDraft();
-    if (!stored) return;
+    const stored = storedDraft() ?? freshDraft();
     latest.current = stored;
     setDraft(stored);
   }, []);

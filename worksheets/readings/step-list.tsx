@@ -7,11 +7,10 @@ import { MomentBox } from '../parts/moment-box.tsx';
 import { NumberBox } from '../parts/number-box.tsx';
 import { RemovedRowLine, RowTools } from '../parts/row-tools.tsx';
 import { TextBox } from '../parts/text-box.tsx';
-import { newId } from '../state/clock.ts';
 import { addRow } from '../state/rows.ts';
 import { $life } from '../state/store.ts';
 import { useAt, useShared } from '../state/use-shared.ts';
-import { changeStep, FIRST } from './edits.ts';
+import { changeStep, FIRST, stepHere } from './edits.ts';
 
 const LIST = 'process.steps';
 const KINDS = ['smoke', 'cook', 'reheat', 'chill'] as const;
@@ -84,7 +83,7 @@ export function StepList({ firstKind, kinds = KINDS, findings = [] }: StepListPr
 /** The step the blank form shows counts as there, though nothing was typed into it. */
 function addStep(kind: StepKind, firstKind: StepKind): void {
   if (kind !== firstKind) changeStep(FIRST, firstKind, {});
-  addRow(LIST, newStep(newId(), kind));
+  addRow(LIST, stepHere(kind));
 }
 
 interface StepCardProps {

@@ -1,6 +1,7 @@
 import type { ReadDevicePart } from '@larderwright/calc/exchange';
 import { useId, useState } from 'preact/hooks';
 import { newRecordId } from '../state/clock.ts';
+import { keptSetting } from '../state/kept-setting.ts';
 import { addOvens, keptOvens } from '../state/oven-records.ts';
 import { addRecords, putOnBench } from '../state/storage.ts';
 import { DEVICE_PART_WORDS, takenWords } from '../words/device-part.ts';
@@ -8,6 +9,7 @@ import { fileProblemWords, MOST_FILE_WORDS } from '../words/records.ts';
 import { compareIncoming, type Incoming, takenBatches } from './incoming.ts';
 import { compareOvens, type IncomingOven } from './incoming-ovens.ts';
 import { IncomingTable } from './incoming-table.tsx';
+import { takeKitchen } from './kitchen-offer.tsx';
 import { readFile } from './read-file.ts';
 import type { Shelf } from './shelf.ts';
 
@@ -28,6 +30,8 @@ type Stage =
       incoming: readonly Incoming[];
       device: ReadDevicePart;
       ovens: readonly IncomingOven[];
+      /** Whether the settings in the file are wanted. */
+      kitchen: boolean;
     }
   | { at: 'taken'; words: string; ids: readonly string[] };
 
@@ -52,16 +56,18 @@ export function BringIn({ shelf, sheet, onTaken }: BringInProps) {
           incoming: compareIncoming(read.records, shelf.raw),
           device: read.device,
           ovens: compareOvens(read.device.ovens, keptOvens()),
+          // Settings that are here already are replaced only when the person says so.
+          kitchen: read.device.kitchen?.ok === true && keptSetting('version') === undefined,
         });
     } catch {
       setStage({ at: 'refused', words: `${file.name} could not be read from this device.` });
     }
   };
-  const take = async (incoming: readonly Incoming[], ovens: readonly IncomingOven[]) => {
+  const take = async ({ incoming, ovens, device, kitchen }: Extract<Stage, { at: 'shown' }>) => {
     const batches = takenBatches(incoming, newRecordId);
     const left = incoming.length - batches.length;
     try {
-      await addRecords(batches);
+      await addRecords(batches, device.archived);
     } catch (error) {
       const detail = error instanceof Error ? error.message : String(error);
       setStage({ at: 'refused', words: `This device did not take them (${detail}). Nothing was changed.` });
@@ -70,11 +76,12 @@ export function BringIn({ shelf, sheet, onTaken }: BringInProps) {
     const wanted = ovens.flatMap(({ oven, taken }) => (taken ? [oven] : []));
     const kept = wanted.length === 0 ? 0 : addOvens(wanted);
     const lost = wanted.length - kept;
+    const settings = kitchen && device.kitchen?.ok ? takeKitchen(device.kitchen.kitchen) : '';
     await onTaken();
     setStage({
       at: 'taken',
       ids: batches.map((batch) => batch.id),
-      words: `${kept > 0 ? takenWords(batches.length, kept) : batches.length} taken in${left > 0 ? `, ${left} left out` : ''}. What was on this device is as it was.${lost > 0 ? DEVICE_PART_WORDS.noRoom(lost) : ''}`,
+      words: `${kept > 0 ? takenWords(batches.length, kept) : batches.length} taken in${left > 0 ? `, ${left} left out` : ''}. What was on this device is as it was.${lost > 0 ? DEVICE_PART_WORDS.noRoom(lost) : ''}${settings}`,
     });
   };
   const goTo = async (batchId: string) => {
@@ -131,7 +138,9 @@ export function BringIn({ shelf, sheet, onTaken }: BringInProps) {
           device={stage.device}
           ovens={stage.ovens}
           onOvens={(ovens) => setStage({ ...stage, ovens })}
-          onTake={() => void take(stage.incoming, stage.ovens)}
+          kitchen={stage.kitchen}
+          onKitchen={(kitchen) => setStage({ ...stage, kitchen })}
+          onTake={() => void take(stage)}
           onLeave={() => setStage({ at: 'waiting' })}
         />
       ) : null}

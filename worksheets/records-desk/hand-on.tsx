@@ -64,8 +64,8 @@ export function HandOn({ shelf, onBench, links }: HandOnProps) {
 
       <h3>As a file, to keep or to open here again</h3>
       <p class="say">
-        The whole record, names and signatures with it. All there is takes your oven records along. Keep such
-        files off this device: they are the backup.
+        The whole record, names and signatures with it. All there is takes your settings and oven records
+        along. Keep such files off this device: they are the backup.
       </p>
       <p class="buttons">
         <button
@@ -84,12 +84,14 @@ export function HandOn({ shelf, onBench, links }: HandOnProps) {
         <button
           type="button"
           onClick={() => {
-            save(
-              safeFileName([nowIso().slice(0, 10), 'all-batches'], 'json'),
-              writeBatchFile(batches, where(), devicePart()),
-              'application/json',
-            );
-            void noteBackup();
+            void devicePart().then((device) => {
+              save(
+                safeFileName([nowIso().slice(0, 10), 'all-batches'], 'json'),
+                writeBatchFile(batches, where(), device),
+                'application/json',
+              );
+              return noteBackup();
+            });
           }}
         >
           {batches.length === 1 ? 'Save all there is' : `Save all ${batches.length} batches`}

@@ -1,9 +1,10 @@
 import type { ReadDevicePart } from '@larderwright/calc/exchange';
 import { wallOf } from '../parts/clock-text.ts';
-import { takenWords } from '../words/device-part.ts';
+import { KITCHEN_OFFER, takenWords } from '../words/device-part.ts';
 import { recordProblemWords } from '../words/records.ts';
 import type { Incoming } from './incoming.ts';
 import type { IncomingOven } from './incoming-ovens.ts';
+import { KitchenOffer } from './kitchen-offer.tsx';
 import { OvenTable } from './oven-table.tsx';
 
 /** Rows shown; the rest is counted and taken or left as it is. */
@@ -17,6 +18,9 @@ interface IncomingTableProps {
   device: ReadDevicePart;
   ovens: readonly IncomingOven[];
   onOvens: (ovens: readonly IncomingOven[]) => void;
+  /** Whether the settings in the file are wanted. */
+  kitchen: boolean;
+  onKitchen: (wanted: boolean) => void;
   onTake: () => void;
   onLeave: () => void;
 }
@@ -41,7 +45,7 @@ function edited({ read }: Incoming): string {
 
 /** What a file holds, against what is here. */
 export function IncomingTable(props: IncomingTableProps) {
-  const { name, incoming, onChange, device, ovens, onOvens, onTake, onLeave } = props;
+  const { name, incoming, onChange, device, ovens, onOvens, kitchen, onKitchen, onTake, onLeave } = props;
   const takenOvens = ovens.filter((each) => each.taken).length;
   const taken = incoming.filter((each) => each.taken).length;
   const unreadable = incoming.filter((each) => each.state === 'unreadable').length;
@@ -99,9 +103,17 @@ export function IncomingTable(props: IncomingTableProps) {
         <p>and {incoming.length - MOST_ROWS} more, ticked in the same way.</p>
       ) : null}
       <OvenTable device={device} ovens={ovens} onChange={onOvens} />
+      <KitchenOffer read={device.kitchen} wanted={kitchen} onWanted={onKitchen} />
       <p class="buttons">
-        <button type="button" class="button-main" disabled={taken + takenOvens === 0} onClick={onTake}>
-          Take in {takenWords(taken, takenOvens)}
+        <button
+          type="button"
+          class="button-main"
+          disabled={taken + takenOvens === 0 && !kitchen}
+          onClick={onTake}
+        >
+          {taken + takenOvens === 0 && kitchen
+            ? KITCHEN_OFFER.alone
+            : `Take in ${takenWords(taken, takenOvens)}`}
         </button>
         <button type="button" onClick={onLeave}>
           Leave the file

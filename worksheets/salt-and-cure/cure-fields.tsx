@@ -1,11 +1,10 @@
 import type { Finding } from '@larderwright/calc/findings';
 import * as say from '#words/salt-and-cure/cure-fields.ts';
-import { ChoiceField } from '../parts/choice-field.tsx';
 import { at } from '../parts/finding-list.tsx';
 import { NumberField } from '../parts/number-field.tsx';
+import { RuleSetField } from '../parts/rule-set-field.tsx';
 import { TextField } from '../parts/text-field.tsx';
-import { editAt } from '../state/store.ts';
-import { useAt, useShared } from '../state/use-shared.ts';
+import { useShared } from '../state/use-shared.ts';
 import { CURE_RULE_SET_NAMES } from '../words/cure-rule-set-names.ts';
 import { $cure } from './computed.ts';
 
@@ -27,16 +26,14 @@ function useFindings(): readonly Finding[] {
 
 /** Whose rule, what is wanted, and what the scale can show. */
 export function RuleFields() {
-  const ruleSetId = useAt('cure.ruleSetId');
   const findings = useFindings();
   return (
     <div class="fields">
-      <ChoiceField
+      <RuleSetField
+        subject="cure"
         label={say.whoseRuleOnNitrite}
-        value={typeof ruleSetId === 'string' ? ruleSetId : ''}
         empty={say.notChosenNoLimitCanBe}
         choices={CURE_RULE_SET_NAMES}
-        onChoose={(id) => editAt('cure.ruleSetId', id === '' ? null : id)}
         hint={say.oneAuthorityEnforcesRulesNever}
         findings={at(findings, 'cure.ruleSetId')}
       />

@@ -61,8 +61,13 @@ export async function backupReminder(): Promise<BackupState | null> {
   return state.due ? state : null;
 }
 
-/** Saves every batch of this device to one file. Records that cannot be read are left out and counted. */
-export async function backUpAll(): Promise<{ saved: number; unreadable: number }> {
+/**
+ * Saves every batch of this device to one file, with what else is kept here. Records that cannot be read are left out
+ * and counted.
+ *
+ * @param schema address of the published form of such files
+ */
+export async function backUpAll(schema: string): Promise<{ saved: number; unreadable: number }> {
   const records = await allRecords();
   const batches: Batch[] = [];
   for (const { raw } of records) {
@@ -73,7 +78,7 @@ export async function backUpAll(): Promise<{ saved: number; unreadable: number }
     import('./save-file.ts'),
     import('./device-part.ts'),
   ]);
-  saveBatches(batches, ['larderwright', 'all-batches', nowIso().slice(0, 10)], devicePart());
+  saveBatches(batches, ['larderwright', 'all-batches', nowIso().slice(0, 10)], schema, await devicePart());
   await noteBackup();
   return { saved: batches.length, unreadable: records.length - batches.length };
 }

@@ -13,11 +13,12 @@ import { nowIso } from './clock.ts';
 import { tellConflicts } from './conflicts.ts';
 import { database } from './database.ts';
 import { $history } from './kept-history.ts';
+import { keptSetting } from './kept-setting.ts';
 import { announce, hearOtherTabs } from './other-tabs.ts';
 import { askToPersist } from './persist.ts';
 import { markFromDevice, markSaved } from './shown.ts';
 import { rawWithRev, shelvedNext } from './storage.ts';
-import { $batch, $notice, withSlices } from './store.ts';
+import { $batch, $notice, wasBegunHere, withSlices } from './store.ts';
 import { who } from './who.ts';
 
 /*
@@ -148,7 +149,10 @@ export function keepEdit(batch: Batch): Promise<void> {
     tell(conflicts);
     announce({ id: saved.id, rev, ...(untold.length > 0 ? { conflicts: untold } : {}) });
     untold = [];
-    if (rev === 1) void askToPersist();
+    if (rev !== 1) return;
+    void askToPersist();
+    if (wasBegunHere(saved.id) && keptSetting('version') !== undefined)
+      void import('./kitchen.ts').then(({ beginWithKitchen }) => beginWithKitchen(saved.id));
   });
 }
 

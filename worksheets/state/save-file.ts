@@ -13,8 +13,20 @@ export function saveText(text: string, name: string, type: string): void {
   setTimeout(() => URL.revokeObjectURL(address), 60_000);
 }
 
-/** Saves batches to a file that this site takes in again. */
-export function saveBatches(batches: readonly Batch[], words: readonly string[], device?: DevicePart): void {
-  const text = writeBatchFile(batches, { schemaAddress: '', at: nowIso() }, device);
+/**
+ * Saves batches to a file that this site takes in again.
+ *
+ * @param words what the file is called by
+ * @param schema address of the published form of such files
+ * @param device in a file of all there is: what the device keeps beside its batches
+ */
+export function saveBatches(
+  batches: readonly Batch[],
+  words: readonly string[],
+  schema: string,
+  device?: DevicePart,
+): void {
+  const schemaAddress = new URL(schema, location.href).href;
+  const text = writeBatchFile(batches, { schemaAddress, at: nowIso() }, device);
   saveText(text, safeFileName(words, 'json'), 'application/json');
 }

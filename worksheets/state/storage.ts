@@ -44,14 +44,22 @@ export async function allRecords(): Promise<{ id: string; raw: unknown }[]> {
 /**
  * Writes batches beside those that are here, all of them or none. The bench stays as it is.
  *
+ * @param archived when a batch was put out of the way, by its id
  * @throws when an id is in use: nothing is overwritten
  */
-export async function addRecords(batches: readonly Batch[]): Promise<void> {
+export async function addRecords(
+  batches: readonly Batch[],
+  archived: ReadonlyMap<string, string> = new Map(),
+): Promise<void> {
   const db = await database();
   const tx = db.transaction(['batches', 'summaries'], 'readwrite');
+  const shelved = batches.map((batch) => ({
+    ...shelvedNext(batch, undefined),
+    archivedAt: archived.get(batch.id) ?? null,
+  }));
   await Promise.all([
     ...batches.map((batch) => tx.objectStore('batches').add(batch)),
-    ...batches.map((batch) => tx.objectStore('summaries').put(shelvedNext(batch, undefined))),
+    ...shelved.map((summary) => tx.objectStore('summaries').put(summary)),
     tx.done,
   ]);
   for (const { id } of batches) announce({ id, rev: 1 });

@@ -57,6 +57,11 @@ export function provideSlice<Name extends SliceName>(name: Name, make: () => Non
   $batch.set(withSlices($batch.get()));
 }
 
+let begun = '';
+
+/** Whether a record was begun on this page, by the first edit of an empty worksheet. */
+export const wasBegunHere = (id: string): boolean => id === begun;
+
 /** Changes the batch. The first edit of an empty page begins a record of its own. */
 export function edit(change: (batch: Batch) => Batch): void {
   const before = $batch.get();
@@ -64,7 +69,8 @@ export function edit(change: (batch: Batch) => Batch): void {
   if (after === before) return;
   const at = nowIso();
   if (before.id === emptyBatch.id) {
-    $batch.set({ ...after, id: newRecordId(), createdAt: at, updatedAt: at, zone: zoneHere() });
+    begun = newRecordId();
+    $batch.set({ ...after, id: begun, createdAt: at, updatedAt: at, zone: zoneHere() });
     $life.set('open');
   } else {
     $batch.set({ ...after, updatedAt: at });

@@ -1,5 +1,6 @@
 import { newThermometerSlice } from '@larderwright/calc/thermometer';
 import * as say from '#words/thermometer/Thermometer.ts';
+import { later } from '../parts/later.tsx';
 import type { SiteLinks } from '../parts/links.ts';
 import { CardDesk } from '../parts/print-card.tsx';
 import { WorksheetFrame } from '../parts/worksheet-frame.tsx';
@@ -9,6 +10,8 @@ import { CheckCard } from './check-card.tsx';
 import { $thermometers } from './computed.ts';
 import { PlaceFields } from './place-fields.tsx';
 import { ThermometerList } from './thermometer-list.tsx';
+
+const ToKitchen = later(() => import('./to-kitchen.tsx').then((m) => m.ToKitchen));
 
 provideSlice('thermometers', newThermometerSlice);
 
@@ -26,6 +29,7 @@ export default function Thermometer({ links, standing }: { links: SiteLinks; sta
       <section aria-labelledby="check">
         <h2 id="check">{say.theCheck}</h2>
         <ThermometerList findings={findings} />
+        <ToKitchen />
       </section>
       <CardDesk about={say.recordCheckWhatEachThermometer}>
         {(paper) => <CheckCard computed={ready} paper={paper} standing={standing} />}

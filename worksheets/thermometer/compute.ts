@@ -1,6 +1,5 @@
 import { type Batch, offsetLimitC, placedThermometers } from '@larderwright/calc/batch';
 import { cookLimit, cookRuleSet } from '@larderwright/calc/lethality';
-import { formatLimitTemp } from '@larderwright/calc/quantities';
 import {
   daysByThermometer,
   displayMustShow,
@@ -13,6 +12,7 @@ import { type CardHead, cardHead } from '../parts/card-head.ts';
 import { stopLines } from '../parts/stop-lines.ts';
 import { nowIso } from '../state/clock.ts';
 import { learnWords } from '../words/index.ts';
+import { limitTemp } from '../words/limit-temp.ts';
 import { thermometerWords } from '../words/thermometer.ts';
 import { checkBlocks } from './check-blocks.ts';
 import type { CheckFigures } from './check-figures.ts';
@@ -44,7 +44,7 @@ export function computeThermometers(batch: Batch): ThermometerComputed {
       },
     ]),
   );
-  const limit = named ? formatLimitTemp(named.stated, 'minimum').text : null;
+  const limit = named ? limitTemp(named.stated, 'minimum').text : null;
   const computed = {
     slice,
     values,

@@ -3,6 +3,7 @@ import * as say from '#words/whole-muscle/rule-fields.ts';
 import { ChoiceField } from '../parts/choice-field.tsx';
 import { at } from '../parts/finding-list.tsx';
 import { NumberField } from '../parts/number-field.tsx';
+import { RuleSetField } from '../parts/rule-set-field.tsx';
 import { editAt } from '../state/store.ts';
 import { useAt } from '../state/use-shared.ts';
 import { CURE_RULE_SET_NAMES } from '../words/cure-rule-set-names.ts';
@@ -18,19 +19,17 @@ interface MuscleProps {
 
 /** Whose rule, which product of it, and what the scale can show. */
 export function MuscleRuleFields({ slice, findings }: MuscleProps) {
-  const ruleSetId = useAt('cure.ruleSetId');
   const product = useAt(`${slice}.product`);
   const finish = useAt(`${slice}.finish`);
   const isTraditional = useAt(`${slice}.isTraditional`) === true;
   const choose = (path: string) => (value: string) => editAt(path, value === '' ? null : value);
   return (
     <div class="fields">
-      <ChoiceField
+      <RuleSetField
+        subject="cure"
         label={say.whoseRuleOnNitrite}
-        value={typeof ruleSetId === 'string' ? ruleSetId : ''}
         empty={say.notChosenNoLimitCanBe}
         choices={CURE_RULE_SET_NAMES}
-        onChoose={choose('cure.ruleSetId')}
         hint={say.oneAuthorityEnforcesRulesNever}
         findings={at(findings, 'cure.ruleSetId')}
       />

@@ -1,6 +1,6 @@
-import { formatLimitTemp } from '@larderwright/calc/quantities';
 import { clockAt, dateAt, dayWords } from '../parts/clock-text.ts';
 import type { ChillStand } from '../press-and-chill/chill-stand-of.ts';
+import { limitTemp } from './limit-temp.ts';
 
 /** Clock with the day where it is not the day of `besideMs`. */
 export function clockBeside(atMs: number, offsetMin: number, besideMs: number | null): string {
@@ -32,7 +32,7 @@ export function nextDeadlineWords(
   lastMs: number | null,
 ): string | null {
   if (next === null) return null;
-  const target = formatLimitTemp(next.leg.to, 'maximum').text;
+  const target = limitTemp(next.leg.to, 'maximum').text;
   // A deadline is shown as the minute it begins in: reading it as later would be the dangerous side.
   const by = clockBeside(Math.floor(next.latestMs / 60_000) * 60_000, offsetMin, lastMs);
   const at = next.projectedMs === null ? null : clockBeside(next.projectedMs, offsetMin, lastMs);

@@ -28,3 +28,20 @@ export function takenWords(batches: number, ovens: number): string {
   ];
   return words.join(' and ');
 }
+
+/** The settings of a kitchen in a file. */
+export const KITCHEN_OFFER = {
+  take: 'Take over the settings of this kitchen',
+  called: (name: string) => (name === '' ? 'a kitchen without a name' : `“${name}”`),
+  holds: (scales: number, thermometers: number) =>
+    `${scales} ${scales === 1 ? 'scale' : 'scales'}, ${thermometers} ${thermometers === 1 ? 'thermometer' : 'thermometers'}`,
+  replaces:
+    'What is set on this device is replaced; scales and thermometers that the file does not know stay. No batch changes.',
+  damaged: (path: string) =>
+    `The settings in the file are damaged (at "${path.slice(0, 80) || 'their beginning'}") and are left out.`,
+  newer:
+    'The settings in the file were written by a newer version of this site. Reload this page to take them over.',
+  alone: 'Take over the settings',
+  taken: ' The settings were taken over.',
+  notKept: (detail: string) => ` This device does not keep the settings (${detail}).`,
+} as const;

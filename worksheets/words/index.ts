@@ -1,4 +1,5 @@
 import type { Params } from '@larderwright/calc/findings';
+import { inOrder } from './limit-temp.ts';
 import type { Wording } from './wording.ts';
 
 type Catalogue = Readonly<Record<string, (params: Params) => Wording>>;
@@ -14,5 +15,6 @@ export function learnWords(words: Catalogue): void {
 export function wordsOf(id: string, params: Params): Wording {
   const wording = catalogue[id];
   if (!wording) throw new Error(`No words for ${id}`);
-  return wording(params);
+  const { title, body } = wording(params);
+  return { title: inOrder(title), body: inOrder(body) };
 }

@@ -1,6 +1,7 @@
 import type { Params } from '@larderwright/calc/findings';
 import type { MouldFindingId } from '@larderwright/calc/mould';
-import { fixedText, formatLimitTemp } from '@larderwright/calc/quantities';
+import { fixedText } from '@larderwright/calc/quantities';
+import { limitTemp } from './limit-temp.ts';
 import type { Words } from './wording.ts';
 
 const number = (p: Params, key: string, decimals: number) => fixedText(Number(p[key]), decimals);
@@ -35,7 +36,7 @@ export const mouldWords = {
   }),
   'mould.film-rating': (p) => ({
     title: `${mouldName(p)}: is the film made for the heat?`,
-    body: `Only food film rated to ${formatLimitTemp({ value: Number(p.ratingC), unit: 'C' }, 'minimum').text} or more. Take it off before an oven hotter than its rating.`,
+    body: `Only food film rated to ${limitTemp({ value: Number(p.ratingC), unit: 'C' }, 'minimum').text} or more. Take it off before an oven hotter than its rating.`,
   }),
   'mould.lining-in-formula': (p) => ({
     title: `${mouldName(p)}: write the lining into the formula too.`,

@@ -1,5 +1,6 @@
-import type { RecordFindingId } from '@larderwright/calc/batch';
+import type { RecordFindingId, Unconfirmed } from '@larderwright/calc/batch';
 import { durationWords, wallOf } from '../parts/clock-text.ts';
+import { RULE_SUBJECTS } from './rule-subjects.ts';
 import type { Words } from './wording.ts';
 
 const clock = (iso: string | number | undefined) => wallOf(String(iso ?? ''))?.clock ?? '?';
@@ -50,5 +51,9 @@ export const recordWords = {
   'record.changed-after-release': (p) => ({
     title: `${p.count} change${p.count === 1 ? '' : 's'} of readings, weights or signatures after the release.`,
     body: 'The history of the record says what they were.',
+  }),
+  'record.rule-set-unconfirmed': (p) => ({
+    title: `The rule set for ${RULE_SUBJECTS[p.subject as Unconfirmed['subject']] ?? p.subject} is the default of this device: nobody has confirmed it for this batch.`,
+    body: 'Look at what is made and for whom, then confirm it or choose another. Until then the batch is not released.',
   }),
 } satisfies Words<RecordFindingId>;

@@ -1,5 +1,6 @@
 import type { StateBar } from '@larderwright/calc/batch';
 import { wordsOf } from './index.ts';
+import { RULE_SUBJECTS } from './rule-subjects.ts';
 
 /** Why a change of state is refused, and what to do about it. */
 export function barWords(bar: StateBar): string {
@@ -26,6 +27,8 @@ export function barWords(bar: StateBar): string {
     }
     case 'stop':
       return `STOP: ${wordsOf(bar.finding.id, bar.finding.params).title}`;
+    case 'rule-set-unconfirmed':
+      return `Nobody has confirmed the rule set for ${RULE_SUBJECTS[bar.subject]}: it came from this device’s settings.`;
     case 'deviation-open':
       return `Deviation ${bar.number} is not decided, or its decision is to hold or discard.`;
   }

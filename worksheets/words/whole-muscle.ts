@@ -1,6 +1,7 @@
 import type { MuscleFindingCode, MuscleReason } from '@larderwright/calc/dry-cure';
 import type { Params } from '@larderwright/calc/findings';
-import { fixedText, formatLimitTemp, plainText } from '@larderwright/calc/quantities';
+import { fixedText, plainText } from '@larderwright/calc/quantities';
+import { limitTemp } from './limit-temp.ts';
 import type { Wording } from './wording.ts';
 
 export const has = (p: Params, key: string) => p[key] !== undefined;
@@ -206,7 +207,7 @@ const SHARED: Readonly<Record<Code, Say>> = {
   }),
   'too-warm': (p) => ({
     title: `Stop: ${number(p, 'tempC', 1)} °C is too warm for curing meat.`,
-    body: `Keep it at ${formatLimitTemp({ value: Number(p.warmestC), unit: 'C' }, 'maximum').text} or colder until the salt is through.`,
+    body: `Keep it at ${limitTemp({ value: Number(p.warmestC), unit: 'C' }, 'maximum').text} or colder until the salt is through.`,
   }),
   'scale-unknown': () => ({
     title: 'What is the smallest step the scale shows?',

@@ -192,4 +192,7 @@ export const batchSchema = v.strictObject({
   storage: v.exactOptional(storage),
   cookPlan: v.exactOptional(cookPlan),
   thermometers: v.exactOptional(thermometers),
+  ruleSetDefaults: v.exactOptional(
+    v.strictObject({ cure: v.boolean(), cook: v.boolean(), cool: v.boolean() }),
+  ),
 }) satisfies v.GenericSchema<unknown, Batch>;

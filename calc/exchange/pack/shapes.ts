@@ -82,6 +82,7 @@ const KEYS = [
   'id name ice boil step error checkedOn checkedBy',
   'listeriaGroupId stays measured',
   'ph waterActivity',
+  'cure cook cool',
 ] as const;
 
 export const SHAPES: readonly (readonly string[])[] = KEYS.map((keys) => keys.split(' '));

@@ -1,7 +1,8 @@
 import type { Assessment, Batch } from '@larderwright/calc/batch';
 import type { MeatKind } from '@larderwright/calc/lethality';
-import { fixedText, formatLimitTemp } from '@larderwright/calc/quantities';
+import { fixedText } from '@larderwright/calc/quantities';
 import { clockAt, offsetOf, wallOf } from '../../parts/clock-text.ts';
+import { limitTemp } from '../../words/limit-temp.ts';
 import type { CookBlock } from '../sheet-model.ts';
 import { besideCook } from './beside.ts';
 import { filled } from './filled.ts';
@@ -35,7 +36,7 @@ export function buildCook(
     oven: step ? filled('temperature', step.oven, 'C') : null,
     limit:
       values.limit && values.hold
-        ? `${formatLimitTemp(values.limit.stated, 'minimum').text} for ${values.hold.printed}`
+        ? `${limitTemp(values.limit.stated, 'minimum').text} for ${values.hold.printed}`
         : null,
     action: degrees(hold?.actionC, 'up'),
     started: step?.startedAt ? (wallOf(step.startedAt)?.clock ?? null) : null,

@@ -1,17 +1,18 @@
 import type { Assessment, Batch } from '@larderwright/calc/batch';
 import type { CoolingResult, CoolLeg, CoolLogResult, LegResult } from '@larderwright/calc/cooling';
-import { fixedText, formatLimitTemp } from '@larderwright/calc/quantities';
+import { fixedText } from '@larderwright/calc/quantities';
 import { clockAt, durationWords, offsetOf } from '../../parts/clock-text.ts';
 import type { CoolBlock, CoolLeg as SheetLeg } from '../sheet-model.ts';
 import { besideCool } from './beside.ts';
 import { filled } from './filled.ts';
 import { buildLog } from './logs.ts';
 import { sheetVerdict, sheetVerdicts } from './verdicts.ts';
+import { limitTemp } from '../../words/limit-temp.ts';
 
 /** "57 °C → 21 °C in 2 h", both scales. */
 export function legTitle(leg: CoolLeg): string {
-  const from = leg.from === null ? 'End of cook' : formatLimitTemp(leg.from, 'maximum').text;
-  return `${from} → ${formatLimitTemp(leg.to, 'maximum').text} in ${durationWords(leg.maxMin, 'down')}`;
+  const from = leg.from === null ? 'End of cook' : limitTemp(leg.from, 'maximum').text;
+  return `${from} → ${limitTemp(leg.to, 'maximum').text} in ${durationWords(leg.maxMin, 'down')}`;
 }
 
 /** "1 h 08 min by lines; at worst 1 h 30 min": the second is what a pass rests on. */

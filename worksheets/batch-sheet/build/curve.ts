@@ -1,12 +1,13 @@
 import type { Assessment, Batch } from '@larderwright/calc/batch';
 import type { CoolLeg } from '@larderwright/calc/cooling';
 import { thresholdC } from '@larderwright/calc/lethality';
-import { fixedText, formatLimitTemp } from '@larderwright/calc/quantities';
+import { fixedText } from '@larderwright/calc/quantities';
 import { linePath, stretches, thinned, tracePoints } from '../../charts/trace.ts';
 import { clockAt, offsetOf } from '../../parts/clock-text.ts';
 import { curvePoint } from '../../readings/curve-point.ts';
 import { CURVE_MM, type CurveSize } from '../curve-size.ts';
 import type { SheetCurve } from '../sheet-model.ts';
+import { limitTemp } from '../../words/limit-temp.ts';
 
 /** Lowest and highest the picture reaches at least, °C. */
 const LEAST_TOP_C = 60;
@@ -49,7 +50,7 @@ export function buildCurve(
     limit:
       limitC === null || !values.limit
         ? null
-        : { y: y(limitC), label: formatLimitTemp(values.limit.stated, 'minimum').text },
+        : { y: y(limitC), label: limitTemp(values.limit.stated, 'minimum').text },
     cooling: size === CURVE_MM ? [] : coolingLines(cool.values.ruleSet?.legs ?? [], y),
     starts: clockAt(first.atMs, zone),
     ends: clockAt(last.atMs, zone),
@@ -62,7 +63,7 @@ function coolingLines(legs: readonly CoolLeg[], y: (tempC: number) => number): S
   const stated = legs.flatMap(({ from, to }) => (from === null ? [to] : [from, to]));
   const lines = stated.map((temp) => ({
     y: y(thresholdC(temp, 'C')),
-    label: formatLimitTemp(temp, 'maximum').text,
+    label: limitTemp(temp, 'maximum').text,
   }));
   return [...new Map(lines.map((line) => [line.label, line])).values()];
 }

@@ -1,7 +1,14 @@
-import { type Assessment, BATCH_SCHEMA, type Batch, type RuleSetUsed } from '@larderwright/calc/batch';
+import {
+  type Assessment,
+  BATCH_SCHEMA,
+  type Batch,
+  type RuleSetUsed,
+  unconfirmedRuleSets,
+} from '@larderwright/calc/batch';
 import { recordChecksum } from '@larderwright/calc/exchange';
 import { familyOf } from '@larderwright/calc/formula';
 import type { Allergen } from '@larderwright/calc/ingredients';
+import { NOT_CONFIRMED } from '../../words/rule-subjects.ts';
 import type { SheetFoot, SheetHeader, SheetWarnings } from '../sheet-model.ts';
 import { filled, words } from './filled.ts';
 
@@ -56,8 +63,9 @@ export function buildFoot(
 ): SheetFoot {
   const isBench = ({ subject }: RuleSetUsed) =>
     subject === 'nitrite' || subject === 'nitrite in whole muscle';
-  const line = ({ subject, jurisdiction, title, edition, reviewed, overdue }: RuleSetUsed) =>
-    `${subject}: ${jurisdiction}, ${title}, ${edition}; checked ${reviewed}${overdue ? ', CHECK OVERDUE' : ''}`;
+  const unconfirmed = unconfirmedRuleSets(batch).map(({ id }) => id);
+  const line = ({ subject, id, jurisdiction, title, edition, reviewed, overdue }: RuleSetUsed) =>
+    `${subject}: ${jurisdiction}, ${title}, ${edition}; checked ${reviewed}${overdue ? ', CHECK OVERDUE' : ''}${unconfirmed.includes(id) ? NOT_CONFIRMED : ''}`;
   return {
     ruleSets: {
       bench: ruleSets.filter(isBench).map(line),

@@ -1,0 +1,3 @@
+/** What a page says of the clocks before anything of them is fetched. */
+export const CLOCKS_TITLE = 'Clocks';
+export const NO_CLOCK = 'No clock runs';
