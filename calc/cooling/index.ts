@@ -17,6 +17,7 @@ export {
   MOST_LIVER_FRACTION,
   UNKNOWN_COOL_FACTS,
 } from './cured.ts';
+export { type CoolDeadline, coolDeadlines } from './deadlines.ts';
 export type { CoolFindingId } from './finding-ids.ts';
 export {
   COOL_GAP_MIN,

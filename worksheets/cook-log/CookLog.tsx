@@ -6,6 +6,7 @@ import { PencilRows } from '../readings/pencil-rows.tsx';
 import { Places } from '../readings/places.tsx';
 import { QuickEntry } from '../readings/quick-entry.tsx';
 import { LogChoice, useWrittenLog } from '../readings/written-log.tsx';
+import { CLOCKS_TITLE, NO_CLOCK } from '../words/clock-names.ts';
 import { PlanFields } from './plan-fields.tsx';
 import { CookProbes, CookSteps } from './process-fields.tsx';
 
@@ -17,11 +18,17 @@ const Forecast = later(() => import('./live-forecast.tsx').then((m) => m.Forecas
 const Verdict = later(() => import('./verdict.tsx').then((m) => m.CookVerdict));
 const Information = later(() => import('./information.tsx').then((m) => m.Information));
 
+const ClockPanel = later(() => import('../clocks/clock-panel.tsx').then((m) => m.ClockPanel));
+
+/** Stages whose clocks are begun and ended here. */
+const KINDS = ['cook', 'smoke', 'reheat'] as const;
+
 const PLACES = [
   ['limit', 'Limit'],
   ['steps', 'Steps'],
   ['probes', 'Probes'],
   ['readings', 'Readings'],
+  ['clocks', CLOCKS_TITLE],
   ['forecast', 'Forecast'],
   ['verdict', 'Verdict'],
 ] as const;
@@ -44,6 +51,10 @@ export default function CookLog({ links }: { links: SiteLinks }) {
         <CookProbes />
       </section>
       <Readings />
+      <section aria-labelledby="clocks" class="no-print">
+        <h2 id="clocks">{CLOCKS_TITLE}</h2>
+        <ClockPanel kinds={KINDS} meanwhile={<NotYet what={NO_CLOCK} />} />
+      </section>
       <section aria-labelledby="forecast">
         <h2 id="forecast">Forecast</h2>
         <Forecast

@@ -1,11 +1,12 @@
 import type { Batch } from '@larderwright/calc/batch';
 import { type CookLogResult, type CookValues, thresholdC } from '@larderwright/calc/lethality';
 import type { CheckedReading } from '@larderwright/calc/probe-log';
-import { formatLimitTemp, formatQuantity } from '@larderwright/calc/quantities';
+import { formatQuantity } from '@larderwright/calc/quantities';
 import type { CurveLevel, CurveModel, CurveMoment, CurvePoint, CurveRun } from '../charts/index.ts';
 import { durationWords } from '../parts/clock-text.ts';
 import { curvePoint } from '../readings/curve-point.ts';
 import { offsetOfBatch } from '../readings/offset-of-batch.ts';
+import { limitTemp } from '../words/limit-temp.ts';
 
 /** The cook's curve is cut where it has fallen this far under its peak: the rest belongs to the chill. */
 const FALLEN_C = 12;
@@ -37,7 +38,7 @@ function levelsOf({ limit, logs }: CookValues): CurveLevel[] {
     {
       kind: 'limit',
       tempC: thresholdC(limit.stated, 'C'),
-      label: `limit ${formatLimitTemp(limit.stated, 'minimum').text}`,
+      label: `limit ${limitTemp(limit.stated, 'minimum').text}`,
     },
   ];
   const actions = logs.flatMap(({ hold }) => hold?.actionC ?? []);

@@ -6,8 +6,8 @@ import {
   resolveLimit,
   thresholdC,
 } from '@larderwright/calc/lethality';
-import { formatLimitTemp } from '@larderwright/calc/quantities';
 import { formWords, holdWords } from '../words/cook-limits.ts';
+import { limitTemp } from '../words/limit-temp.ts';
 
 /** One pair of the rule set as a person picks it. */
 export interface LimitChoice {
@@ -22,7 +22,7 @@ export interface LimitChoices {
 }
 
 function labelOf(limit: CookLimit, printed: string | null): string {
-  const temperature = formatLimitTemp(limit.stated, 'minimum').text;
+  const temperature = limitTemp(limit.stated, 'minimum').text;
   const parts = [temperature, printed === null ? '' : holdWords(printed), formWords(limit.form)];
   return parts.filter((part) => part !== '').join(', ');
 }

@@ -1,4 +1,3 @@
-import { formatLimitTemp } from '@larderwright/calc/quantities';
 import { SOURCES } from '@larderwright/calc/sources';
 import { ChoiceField } from '../parts/choice-field.tsx';
 import { Computed } from '../parts/computed.tsx';
@@ -6,6 +5,7 @@ import { at } from '../parts/finding-list.tsx';
 import { editAt } from '../state/store.ts';
 import { useAt, useShared } from '../state/use-shared.ts';
 import { holdWords, refusalWords } from '../words/cook-limits.ts';
+import { limitTemp } from '../words/limit-temp.ts';
 import type { CookComputed } from './compute.ts';
 import { $cook } from './computed.ts';
 import { actionText } from './cook-chart.ts';
@@ -76,7 +76,7 @@ function LimitCard({ cook }: { cook: CookComputed }) {
     <div class="limit">
       <div class="answer">
         <p class="answer-label">Limit at the coldest point</p>
-        <p class="answer-value">{formatLimitTemp(limit.stated, 'minimum').text}</p>
+        <p class="answer-value">{limitTemp(limit.stated, 'minimum').text}</p>
         <p>{hold ? holdWords(hold.printed) : 'no hold can be named for this batch'}</p>
       </div>
       <div class="answer">

@@ -1,8 +1,7 @@
-import { ChoiceField } from '../parts/choice-field.tsx';
 import { at } from '../parts/finding-list.tsx';
 import { later } from '../parts/later.tsx';
-import { edit } from '../state/store.ts';
-import { useAt, useShared } from '../state/use-shared.ts';
+import { RuleSetField } from '../parts/rule-set-field.tsx';
+import { useShared } from '../state/use-shared.ts';
 import { COOK_RULE_SET_NAMES } from '../words/cook-rule-set-names.ts';
 import { $cook } from './computed.ts';
 
@@ -13,17 +12,15 @@ export const PLAN_FIELDS: readonly string[] = ['process.cookRuleSetId', 'process
 
 /** The cooking rule set and the one limit the plan names. */
 export function PlanFields() {
-  const ruleSetId = useAt('process.cookRuleSetId');
   const computed = useShared($cook);
   return (
     <>
       <div class="plan">
-        <ChoiceField
+        <RuleSetField
+          subject="cook"
           label="Whose rule on cooking"
-          value={typeof ruleSetId === 'string' ? ruleSetId : ''}
           empty="Not chosen: no limit can be judged"
           choices={COOK_RULE_SET_NAMES}
-          onChoose={chooseRuleSet}
           hint="The one your authority enforces. Rules are never blended."
           findings={computed.state === 'ready' ? at(computed.value.findings, 'process.cookRuleSetId') : []}
         />
@@ -38,12 +35,4 @@ export function PlanFields() {
       />
     </>
   );
-}
-
-/** A limit belongs to its rule set: with another set it is to be chosen again. */
-function chooseRuleSet(id: string): void {
-  edit((batch) => ({
-    ...batch,
-    process: { ...batch.process, cookRuleSetId: id === '' ? null : id, cookLimitId: null },
-  }));
 }

@@ -1,4 +1,3 @@
-import { formatLimitTemp } from '@larderwright/calc/quantities';
 import { tempText } from '../charts/temp-text.ts';
 import { Answer } from '../parts/answer.tsx';
 import { clockAt } from '../parts/clock-text.ts';
@@ -6,6 +5,7 @@ import { Computed } from '../parts/computed.tsx';
 import { useShared } from '../state/use-shared.ts';
 import { afterCookWorkings } from '../words/after-cook.ts';
 import { holdWords } from '../words/cook-limits.ts';
+import { limitTemp } from '../words/limit-temp.ts';
 import { holdText } from './after.tsx';
 import { $cook } from './computed.ts';
 
@@ -23,7 +23,7 @@ export function AtPresent() {
                 value={
                   row === null || remainingS === null || untilMs === null
                     ? null
-                    : `${formatLimitTemp(row.limit.stated, 'minimum').text}, ${holdWords(row.hold.printed)}: ${holdText(remainingS)}, until ${clockAt(Math.ceil(untilMs / 60_000) * 60_000, chart.offsetMin)}`
+                    : `${limitTemp(row.limit.stated, 'minimum').text}, ${holdWords(row.hold.printed)}: ${holdText(remainingS)}, until ${clockAt(Math.ceil(untilMs / 60_000) * 60_000, chart.offsetMin)}`
                 }
                 missing={`Nothing: the rule set lists no row at or below ${tempText(surelyC)} °C. Heat on.`}
                 worked={<p>{afterCookWorkings.present}</p>}

@@ -7,6 +7,7 @@ import { Places } from '../readings/places.tsx';
 import { QuickEntry } from '../readings/quick-entry.tsx';
 import { StepList } from '../readings/step-list.tsx';
 import { LogChoice, useWrittenLog } from '../readings/written-log.tsx';
+import { CLOCKS_TITLE, NO_CLOCK } from '../words/clock-names.ts';
 import { PressFields, useChillFindings } from './press-fields.tsx';
 import { CoolRuleFields } from './rule-fields.tsx';
 
@@ -21,11 +22,14 @@ const GrowthInCooling = later(() => import('./growth.tsx').then((m) => m.GrowthI
 const Storage = later(() => import('./storage.tsx').then((m) => m.Storage));
 const Legs = later(() => import('./legs.tsx').then((m) => m.Legs));
 
+const ClockPanel = later(() => import('../clocks/clock-panel.tsx').then((m) => m.ClockPanel));
+
 const PLACES = [
   ['press', 'Press'],
   ['rule', 'Rule'],
   ['chill', 'Chill'],
   ['readings', 'Readings'],
+  ['clocks', CLOCKS_TITLE],
   ['legs', 'Legs'],
   ['deviation', 'Deviation'],
 ] as const;
@@ -51,6 +55,10 @@ export default function PressAndChill({ links }: { links: SiteLinks }) {
         <ChillSteps />
       </section>
       <Readings />
+      <section aria-labelledby="clocks" class="no-print">
+        <h2 id="clocks">{CLOCKS_TITLE}</h2>
+        <ClockPanel kinds={CHILL} meanwhile={<NotYet what={NO_CLOCK} />} />
+      </section>
       <section aria-labelledby="legs">
         <h2 id="legs">Leg by leg</h2>
         <Legs meanwhile={<NotYet what="CANNOT TELL: nothing on the bench yet" />} />

@@ -1,10 +1,10 @@
 import type { Batch } from '@larderwright/calc/batch';
 import { type CoolingResult, type CoolValues, exactC } from '@larderwright/calc/cooling';
-import { formatLimitTemp } from '@larderwright/calc/quantities';
 import type { CurveModel, CurveMoment, CurvePoint, WindowLeg } from '../charts/index.ts';
 import { clockAt } from '../parts/clock-text.ts';
 import { curvePoint } from '../readings/curve-point.ts';
 import { offsetOfBatch } from '../readings/offset-of-batch.ts';
+import { limitTemp } from '../words/limit-temp.ts';
 
 /** The cooling that is drawn: the last that has readings. */
 function drawn({ coolings }: CoolValues): CoolingResult | undefined {
@@ -34,7 +34,7 @@ function windowOf(cooling: CoolingResult, offsetMin: number): WindowLeg[] {
       byMs: deadlineMs,
       fromC: leg.from === null ? null : exactC(leg.from),
       toC: exactC(leg.to),
-      label: `${formatLimitTemp(leg.to, 'maximum').celsius} by ${clockAt(deadlineMs, offsetMin)}`,
+      label: `${limitTemp(leg.to, 'maximum').celsius} by ${clockAt(deadlineMs, offsetMin)}`,
     });
   }
   return [...legs.values()];

@@ -1,10 +1,10 @@
-import { formatLimitTemp } from '@larderwright/calc/quantities';
 import { durationWords } from '../parts/clock-text.ts';
 import { Computed } from '../parts/computed.tsx';
 import { FindingList } from '../parts/finding-list.tsx';
 import { VerdictLine } from '../parts/verdict-line.tsx';
 import { useShared } from '../state/use-shared.ts';
 import { clockBeside } from '../words/chill-stand.ts';
+import { limitTemp } from '../words/limit-temp.ts';
 import { $chill } from './computed.ts';
 import type { LegRow } from './leg-rows.ts';
 
@@ -60,12 +60,12 @@ export function Legs() {
 
 function LegLine({ row, offsetMin }: { row: LegRow; offsetMin: number }) {
   const { leg, verdict, probes, cooling, worstMin, lineMin } = row;
-  const from = leg.from === null ? 'End of cooking' : formatLimitTemp(leg.from, 'maximum').text;
+  const from = leg.from === null ? 'End of cooking' : limitTemp(leg.from, 'maximum').text;
   return (
     <tr>
       <th scope="row">
         {cooling > 1 ? `Cooling ${cooling}: ` : ''}
-        {from} {'→'} {formatLimitTemp(leg.to, 'maximum').text}
+        {from} {'→'} {limitTemp(leg.to, 'maximum').text}
         <br />
         {leg.strict ? 'in less than' : 'within'} {durationWords(leg.maxMin, 'down')}
         {leg.goodMin === undefined ? '' : `; good practice ${durationWords(leg.goodMin, 'down')}`}

@@ -1,25 +1,22 @@
 import type { ProcessStep } from '@larderwright/calc/process';
-import { ChoiceField } from '../parts/choice-field.tsx';
 import { at } from '../parts/finding-list.tsx';
 import { MomentBox } from '../parts/moment-box.tsx';
+import { RuleSetField } from '../parts/rule-set-field.tsx';
 import { changeStep, FIRST } from '../readings/edits.ts';
-import { editAt } from '../state/store.ts';
 import { useAt } from '../state/use-shared.ts';
 import { COOL_RULE_SET_NAMES } from '../words/cool-rule-set-names.ts';
 import { useChillFindings } from './press-fields.tsx';
 
 /** Whose rule on cooling, and when the heat ended: the clock of some rules starts there. */
 export function CoolRuleFields() {
-  const ruleSetId = useAt('process.coolRuleSetId');
   const findings = useChillFindings();
   return (
     <div class="plan">
-      <ChoiceField
+      <RuleSetField
+        subject="cool"
         label="Whose rule on cooling"
-        value={typeof ruleSetId === 'string' ? ruleSetId : ''}
         empty="Not chosen: no leg can be judged"
         choices={COOL_RULE_SET_NAMES}
-        onChoose={(id) => editAt('process.coolRuleSetId', id === '' ? null : id)}
         hint="The one your authority enforces. Rules are never blended, and passing one says nothing of another."
         findings={at(findings, 'process.coolRuleSetId')}
       />
