@@ -6,9 +6,9 @@ import { filled, percent, words } from '../batch-sheet/build/filled.ts';
 import type { Filled } from '../batch-sheet/sheet-model.ts';
 import type { CardBlock } from '../parts/card-blocks.tsx';
 import { FAT_HEAT_NAMES, LOT_KIND_NAMES, PASS_KIND_NAMES } from '../words/chill-budget-names.ts';
+import { limitTemp } from '../words/limit-temp.ts';
 import { lotName, passName } from './names.ts';
 import { minutesText, tempText } from './temp-text.ts';
-import { limitTemp } from '../words/limit-temp.ts';
 
 const made = (text: string | null): Filled | null => (text === null ? null : { text, flag: 'W' });
 const temp = (tempC: number | null, rounding: 'up' | 'down') =>

@@ -17,10 +17,10 @@ import {
   PREDICTED_NAMES,
   VESSEL_NAMES,
 } from '../words/cook-plan-names.ts';
+import { limitTemp } from '../words/limit-temp.ts';
 import { SHAPE_NAMES } from '../words/mould-names.ts';
 import type { CookPlanComputed } from './compute.ts';
 import { bandWords, degreesText, legBandWords, timeWords } from './text.ts';
-import { limitTemp } from '../words/limit-temp.ts';
 
 const made = (text: string | null): Filled | null => (text === null ? null : { text, flag: 'W' });
 

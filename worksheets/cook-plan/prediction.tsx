@@ -12,6 +12,7 @@ import { NotYet } from '../parts/not-yet.tsx';
 import { useShared } from '../state/use-shared.ts';
 import { cookPlanFigureNames, cookPlanWorkings, mixWords } from '../words/cook-plan.ts';
 import { PREDICTED_NAMES } from '../words/cook-plan-names.ts';
+import { limitTemp } from '../words/limit-temp.ts';
 import type { CookPlanComputed, JudgedPlan } from './compute.ts';
 import { $cookPlan } from './computed.ts';
 import { CountedWith } from './counted-with.tsx';
@@ -19,7 +20,6 @@ import { planFieldName } from './names.ts';
 import { planChart } from './plan-chart.ts';
 import { $bands, $outcome, $pull, DRAWS, drawAgain, followPlan, stopBands } from './run.ts';
 import { bandWords, degreesText, legBandWords, riseText, timeWords } from './text.ts';
-import { limitTemp } from '../words/limit-temp.ts';
 
 /** What the plan comes to: stops first, then times, the curve, the cooling rule and the band. */
 export function Prediction() {

@@ -6,8 +6,8 @@ import type { SheetModel } from '../batch-sheet/sheet-model.ts';
 import { BASIS_WORDS, FORM_WORDS } from '../salt-and-cure/limit-words.ts';
 import { PLAN_WORDS } from '../words/haccp.ts';
 import { AUDIENCE_NAMES, PACK_NAMES } from '../words/label-names.ts';
-import { type PlanSheet, planSteps } from './plan-model.ts';
 import { limitTemp } from '../words/limit-temp.ts';
+import { type PlanSheet, planSteps } from './plan-model.ts';
 
 const memory = (isFromMemory: boolean) => (isFromMemory ? ` [${PLAN_WORDS.fromMemory}]` : '');
 

@@ -2,12 +2,12 @@ import type { Assessment, Batch } from '@larderwright/calc/batch';
 import type { CoolingResult, CoolLeg, CoolLogResult, LegResult } from '@larderwright/calc/cooling';
 import { fixedText } from '@larderwright/calc/quantities';
 import { clockAt, durationWords, offsetOf } from '../../parts/clock-text.ts';
+import { limitTemp } from '../../words/limit-temp.ts';
 import type { CoolBlock, CoolLeg as SheetLeg } from '../sheet-model.ts';
 import { besideCool } from './beside.ts';
 import { filled } from './filled.ts';
 import { buildLog } from './logs.ts';
 import { sheetVerdict, sheetVerdicts } from './verdicts.ts';
-import { limitTemp } from '../../words/limit-temp.ts';
 
 /** "57 °C → 21 °C in 2 h", both scales. */
 export function legTitle(leg: CoolLeg): string {

@@ -5,9 +5,9 @@ import { fixedText } from '@larderwright/calc/quantities';
 import { linePath, stretches, thinned, tracePoints } from '../../charts/trace.ts';
 import { clockAt, offsetOf } from '../../parts/clock-text.ts';
 import { curvePoint } from '../../readings/curve-point.ts';
+import { limitTemp } from '../../words/limit-temp.ts';
 import { CURVE_MM, type CurveSize } from '../curve-size.ts';
 import type { SheetCurve } from '../sheet-model.ts';
-import { limitTemp } from '../../words/limit-temp.ts';
 
 /** Lowest and highest the picture reaches at least, °C. */
 const LEAST_TOP_C = 60;
