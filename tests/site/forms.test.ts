@@ -88,6 +88,10 @@ describe.each(PAPERS)('on $format', ({ format, choice }) => {
     const drawn = await page.locator('.sheet-curve-line').getAttribute('d');
     expect(drawn?.match(/[ML]/g)?.length).toBeGreaterThan(40);
 
+    await page.goto('/forms/cook-and-cooling-log/#demo=mutton-ham');
+    await page.locator('.sheet-curve-line').waitFor();
+    expect(await print(page, format)).toHaveLength(1);
+
     await page.goto('/forms/plan/#demo=country-terrine');
     await page.locator('.sheet').getByText('156 mg/kg').waitFor();
     const [plan, ...more] = await print(page, format);

@@ -200,6 +200,13 @@ describe('the learning path', () => {
       expect(record?.texts.filter(({ text }) => text.trim() === 'Trainer')).toHaveLength(37);
       expect(record?.text).toMatch(/\b\d{4}-\d\d-\d\d\b/);
     }
+    // The blank one for a new learner keeps the ticks and prints none of their days.
+    await visit.page.goto('/learn/#blank');
+    await visit.page.reload();
+    expect(await visit.page.locator('.tick input').first().isChecked()).toBe(true);
+    const [blank, ...more] = await readPdf(await pdfOf(visit.page, { format: 'A4' }));
+    expect(more).toEqual([]);
+    expect(blank?.text).not.toMatch(/\b\d{4}-\d\d-\d\d\b/);
   });
 });
 

@@ -15,7 +15,7 @@ export default function CookAndCoolLog({ links, standing }: { links: SiteLinks; 
       <CardDesk about={LOG_WORDS.about}>
         {(paper) => (
           <LogCard
-            log={ready?.log ?? null}
+            log={ready?.log[paper] ?? null}
             head={ready?.head ?? null}
             stops={ready?.stops ?? []}
             paper={paper}

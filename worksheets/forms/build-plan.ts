@@ -52,7 +52,9 @@ function storeLimit({ label }: Batch): string[] | null {
 export function buildPlan(batch: Batch, assessment: Assessment, model: SheetModel): PlanSheet {
   const { cure, formula } = assessment;
   const begun = batch.formula.lines.length > 0;
-  const hasCure = batch.formula.lines.some(({ part }) => part === 'curing-salt');
+  // Limits on whole muscle are another table: their box stays open.
+  const isWholeMuscle = batch.brine !== undefined || batch.dryCure !== undefined;
+  const hasCure = isWholeMuscle || batch.formula.lines.some(({ part }) => part === 'curing-salt');
   const { nitritePpmTotal } = cure.values;
   const allergens = model.warnings.allergens;
   return {
@@ -66,7 +68,7 @@ export function buildPlan(batch: Batch, assessment: Assessment, model: SheetMode
     users: batch.label?.audience ? AUDIENCE_NAMES[batch.label.audience] : null,
     beyond: batch.drying !== undefined || batch.dryCure !== undefined,
     steps: planSteps({
-      cure: begun && !hasCure ? false : cureLimit(assessment),
+      cure: begun && !hasCure ? false : isWholeMuscle ? null : cureLimit(assessment),
       grind: [
         PLAN_WORDS.grindLimit(model.temperatures.map(({ label, limit }) => `${label} ${limit}`).join(', ')),
       ],

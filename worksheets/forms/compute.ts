@@ -4,6 +4,7 @@ import { cureRuleSet } from '@larderwright/calc/cure';
 import { cookRuleSet, meatKinds } from '@larderwright/calc/lethality';
 import type { RuleSet } from '@larderwright/calc/sources';
 import { loadCompute } from '../batch-sheet/compute.ts';
+import type { Paper } from '../batch-sheet/sheet-page.tsx';
 import { type CardHead, cardHead } from '../parts/card-head.ts';
 import { nowIso } from '../state/clock.ts';
 import { PLAN_WORDS } from '../words/haccp.ts';
@@ -13,7 +14,7 @@ import type { PlanSheet } from './plan-model.ts';
 
 /** The forms of one batch. */
 export interface FormsComputed {
-  readonly log: LogSheet;
+  readonly log: Readonly<Record<Paper, LogSheet>>;
   readonly plan: PlanSheet;
   /** With the rule sets of cure, cook and cooling, and how they are known. */
   readonly head: CardHead;
@@ -38,7 +39,10 @@ export async function loadForms(): Promise<(batch: Batch) => FormsComputed> {
     ].filter((set) => set !== null && set !== undefined);
     const head = cardHead(batch, sets, nowIso());
     return {
-      log: buildLogSheet(batch, assessment, meats, model),
+      log: {
+        a4: buildLogSheet(batch, assessment, meats, model, 'a4'),
+        letter: buildLogSheet(batch, assessment, meats, model, 'letter'),
+      },
       plan: buildPlan(batch, assessment, model),
       head: {
         ...head,

@@ -4,6 +4,7 @@ import { buildCook } from '../batch-sheet/build/cook.ts';
 import { buildCool } from '../batch-sheet/build/cool.ts';
 import { buildCurve } from '../batch-sheet/build/curve.ts';
 import type { CookBlock, CoolBlock, SheetCurve, SheetModel } from '../batch-sheet/sheet-model.ts';
+import type { Paper } from '../batch-sheet/sheet-page.tsx';
 import { LOG_CURVE_MM, READINGS_PRINTED, ROOMY_LINES } from './log-size.ts';
 
 /** The cook and the cooling as they print on a page of their own. */
@@ -17,7 +18,7 @@ export interface LogSheet {
 }
 
 /**
- * Sets the log sheet. With one log each and little to say there is room for two rows of readings, else for one.
+ * Sets the log sheet. With one log each and little to say A4 has room for two rows of readings; else there is one.
  *
  * @param model the batch sheet, whose header, deviations and signatures it shares
  */
@@ -26,10 +27,12 @@ export function buildLogSheet(
   assessment: Assessment,
   meats: readonly MeatKind[],
   model: SheetModel,
+  paper: Paper,
 ): LogSheet {
   const logs = model.cook.logs.length + model.cool.logs.length;
   const lines = model.stops.length + model.deviations.length + model.cook.remarks.length;
-  const most = logs <= 2 && lines <= ROOMY_LINES ? READINGS_PRINTED.roomy : READINGS_PRINTED.full;
+  const isRoomy = paper === 'a4' && logs <= 2 && lines <= ROOMY_LINES;
+  const most = isRoomy ? READINGS_PRINTED.roomy : READINGS_PRINTED.full;
   return {
     header: model.header,
     cook: buildCook(batch, assessment, meats, most),

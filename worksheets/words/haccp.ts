@@ -135,7 +135,8 @@ export const PLAN_WORDS = {
     'Check · record',
   ],
   before: ['Cleaning', 'Pests', 'Suppliers', 'Training', 'Allergens', 'Water', 'Maintenance', 'Thermometers'],
-  notCovered: 'Fermenting and drying are not in this draft: they need a process your authority has accepted.',
+  notCovered:
+    'Dry cure, fermenting and drying are not in this draft: they need a process your authority has accepted.',
   grindLimit: (limits: string) => `${limits} (common practice, no source)`,
   storeLimit: (at: string, life: string) => `≤ ${at}, ${life}, as on the label of this batch`,
   labelLimit: 'Every word matches the formula',
