@@ -6,10 +6,6 @@ import { filesBelow } from '../../site/tools/files.mjs';
 import { ROOT } from '../../site/tools/project.mjs';
 import { looseWords } from './loose-words.ts';
 
-/** Where words of the interface still stand in the code. */
-const STILL_LOOSE =
-  /^worksheets\/(batch-library|batch-sheet|cook-log|cook-plan|forms|press-and-chill|readings|records-desk|state)\//;
-
 const inCode = (source: string) => looseWords('planted.tsx', source).map(({ text }) => text);
 
 describe('words outside the catalogue', () => {
@@ -44,7 +40,7 @@ describe('words outside the catalogue', () => {
 
   it('stand nowhere in the worksheets', async () => {
     const paths = (await filesBelow('worksheets')).filter(
-      (path) => /\.tsx?$/.test(path) && !path.startsWith('worksheets/words/') && !STILL_LOOSE.test(path),
+      (path) => /\.tsx?$/.test(path) && !path.startsWith('worksheets/words/'),
     );
     expect(paths.length).toBeGreaterThan(200);
     const found = paths.flatMap((path) =>

@@ -67,7 +67,13 @@ function isSeen(node: ts.Expression, text: string): boolean {
  * read or heard, and prose in any string. Names for the machine, units and the messages of thrown errors are none.
  */
 export function looseWords(path: string, source: string): LooseWords[] {
-  const file = ts.createSourceFile(path, source, ts.ScriptTarget.Latest, true, ts.ScriptKind.TSX);
+  const file = ts.createSourceFile(
+    path,
+    source,
+    ts.ScriptTarget.Latest,
+    true,
+    path.endsWith('x') ? ts.ScriptKind.TSX : ts.ScriptKind.TS,
+  );
   const found: LooseWords[] = [];
   const add = (node: ts.Node, text: string) =>
     found.push({

@@ -1,4 +1,5 @@
 import { useEffect } from 'preact/hooks';
+import * as say from '#words/batch-library/BatchLibrary.ts';
 import { BlankForm } from '../parts/blank-form.tsx';
 import { Links, type SiteLinks } from '../parts/links.ts';
 import { Hydrated, useHydrated, useShared } from '../state/use-shared.ts';
@@ -32,27 +33,25 @@ export default function BatchLibrary({ links, newBatch, standing }: BatchLibrary
             </div>
           ) : null}
           <section aria-labelledby="all-batches">
-            <h2 id="all-batches">All batches</h2>
+            <h2 id="all-batches">{say.allBatches}</h2>
             {shelf.state === 'open' ? (
               <BatchList batches={shelf.shelf.batches} newBatch={newBatch} />
             ) : (
               <p class="not-yet">
-                {shelf.state === 'looking'
-                  ? 'Looking at what this device keeps …'
-                  : 'What is kept here cannot be shown.'}
+                {shelf.state === 'looking' ? say.lookingAtWhatThisDeviceKeeps : say.whatIsKeptHereCannotBe}
               </p>
             )}
           </section>
           <section aria-labelledby="recall">
             <h2 id="recall" class="no-print">
-              Find a lot
+              {say.findALot}
             </h2>
             {shelf.state === 'open' ? (
               <Drill batches={shelf.shelf.batches} standing={standing} />
             ) : (
               <BlankForm
-                caption="Where a lot went"
-                columns={['Batch', 'Holds it as', 'Made on', 'State', 'Where it went', 'How much']}
+                caption={say.whereALotWent}
+                columns={[say.batch, say.holdsItAs, say.madeOn, say.state, say.whereItWent, say.howMuch]}
                 rows={8}
               />
             )}

@@ -1,4 +1,5 @@
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import * as say from '#words/batch-library/batch-list.ts';
 import { ChoiceField } from '../parts/choice-field.tsx';
 import { FieldFrame } from '../parts/field-frame.tsx';
 import type { Shelved } from '../state/database.ts';
@@ -11,16 +12,16 @@ import { $done, undoDone } from './shelf-store.ts';
 const PAGE = 50;
 
 const ORDERS: readonly { value: Order; label: string }[] = [
-  { value: 'changed', label: 'Last changed first' },
-  { value: 'day', label: 'Newest day first' },
-  { value: 'state', label: 'Held first, then by state' },
-  { value: 'name', label: 'By name' },
-  { value: 'number', label: 'By number' },
+  { value: 'changed', label: say.lastChangedFirst },
+  { value: 'day', label: say.newestDayFirst },
+  { value: 'state', label: say.heldFirstThenByState },
+  { value: 'name', label: say.byName },
+  { value: 'number', label: say.byNumber },
 ];
 const WHICH: readonly { value: Which; label: string }[] = [
-  { value: 'in-use', label: 'In use' },
-  { value: 'archived', label: 'Archived' },
-  { value: 'all', label: 'All' },
+  { value: 'in-use', label: say.inUse },
+  { value: 'archived', label: say.archived },
+  { value: 'all', label: say.all },
 ];
 
 /** The list, searched and sorted. */
@@ -34,16 +35,12 @@ export function BatchList({ batches, newBatch }: { batches: readonly Shelved[]; 
     <>
       <p class="choices">
         <a class="press press-first" href={newBatch}>
-          Start a new batch
+          {say.startANewBatch}
         </a>
       </p>
       {batches.length > 0 ? (
         <search class="fields shelf-finder">
-          <FieldFrame
-            id="find-batch"
-            label="Find"
-            hint="Name, number, lot, ingredient, day, state, customer."
-          >
+          <FieldFrame id="find-batch" label={say.find} hint={say.nameNumberLotIngredientDay}>
             <input
               id="find-batch"
               class="field-input field-words"
@@ -59,13 +56,13 @@ export function BatchList({ batches, newBatch }: { batches: readonly Shelved[]; 
             />
           </FieldFrame>
           <ChoiceField
-            label="Order"
+            label={say.order}
             value={order}
             choices={ORDERS}
             onChoose={(value) => setOrder(value as Order)}
           />
           <ChoiceField
-            label="Show"
+            label={say.show}
             value={which}
             choices={WHICH}
             onChoose={(value) => setWhich(value as Which)}
@@ -75,10 +72,10 @@ export function BatchList({ batches, newBatch }: { batches: readonly Shelved[]; 
       <UndoLine />
       <p class="say" role="status">
         {batches.length === 0
-          ? 'Nothing is kept here yet. The first thing you type on a worksheet begins a batch.'
+          ? say.nothingKeptHereYetFirstThing
           : shown.length === batches.length
-            ? `${batches.length} batch${batches.length === 1 ? '' : 'es'}.`
-            : `${shown.length} of ${batches.length}.`}
+            ? say.batchEs(batches.length)
+            : say.ofWord(shown.length, batches.length)}
       </p>
       {shown.length > 0 ? (
         <ul class="shelf">
@@ -90,7 +87,7 @@ export function BatchList({ batches, newBatch }: { batches: readonly Shelved[]; 
       {shown.length > most ? (
         <p class="buttons">
           <button type="button" onClick={() => setMost(most + PAGE)}>
-            Show {Math.min(PAGE, shown.length - most)} more
+            {say.showMore(Math.min(PAGE, shown.length - most))}
           </button>
         </p>
       ) : null}
@@ -108,11 +105,11 @@ function UndoLine() {
       {done ? (
         <>
           <span>
-            {done.what === 'deleted' ? 'Deleted' : done.what === 'archived' ? 'Archived' : 'Back in use'}:{' '}
+            {done.what === 'deleted' ? say.deleted : done.what === 'archived' ? say.archived : say.backInUse}:{' '}
             <strong>{done.name}</strong>
           </span>
           <button ref={button} type="button" onClick={() => void undoDone()}>
-            Undo
+            {say.undo}
           </button>
         </>
       ) : null}

@@ -1,4 +1,5 @@
 import { useContext, useState } from 'preact/hooks';
+import * as say from '#words/batch-library/batch-row.ts';
 import { Links } from '../parts/links.ts';
 import type { Shelved } from '../state/database.ts';
 import { STATE_WORDS } from '../words/states.ts';
@@ -14,17 +15,17 @@ export function BatchRow({ batch }: { batch: Shelved }) {
   const next = async () => {
     try {
       if (await beginNext(id)) location.assign(worksheets['batch-formula'] ?? '');
-      else setFault('This record cannot be read.');
+      else setFault(say.thisRecordCannotBeRead);
     } catch {
-      setFault('This device did not take the new batch.');
+      setFault(say.deviceDidNotTakeNewBatch);
     }
   };
   return (
     <li class="shelf-row" data-state={state}>
       <p class="shelf-what">
-        <a href={`${worksheet ?? ''}#batch=${encodeURIComponent(id)}`}>{name || 'Unnamed batch'}</a>
-        <span>{[batchNo || 'no number', kitchen].filter(Boolean).join(' · ')}</span>
-        {demo ? <span class="demo-mark">DEMO</span> : null}
+        <a href={`${worksheet ?? ''}#batch=${encodeURIComponent(id)}`}>{name || say.unnamedBatch}</a>
+        <span>{[batchNo || say.noNumber, kitchen].filter(Boolean).join(' · ')}</span>
+        {demo ? <span class="demo-mark">{say.demo}</span> : null}
       </p>
       <p class="shelf-day">{day}</p>
       <p class="shelf-state">
@@ -32,21 +33,21 @@ export function BatchRow({ batch }: { batch: Shelved }) {
           {STATE_WORDS[state]}
         </span>
         {stateBy ? <small>{stateBy}</small> : null}
-        {archivedAt ? <small>archived</small> : null}
+        {archivedAt ? <small>{say.archived}</small> : null}
       </p>
       <p class="shelf-tools">
-        <button type="button" aria-label={`Next batch like ${called}`} onClick={() => void next()}>
-          Next batch
+        <button type="button" aria-label={say.nextBatchLike(called)} onClick={() => void next()}>
+          {say.nextBatch}
         </button>
         <button
           type="button"
-          aria-label={`${archivedAt ? 'Take back' : 'Archive'} ${called}`}
+          aria-label={`${archivedAt ? say.takeBack : say.archive} ${called}`}
           onClick={() => void archive(batch)}
         >
-          {archivedAt ? 'Take back' : 'Archive'}
+          {archivedAt ? say.takeBack : say.archive}
         </button>
-        <button type="button" aria-label={`Delete ${called}`} onClick={() => void remove(batch)}>
-          Delete
+        <button type="button" aria-label={say.deleteWord(called)} onClick={() => void remove(batch)}>
+          {say.deleteWord2}
         </button>
       </p>
       {fault ? (

@@ -1,4 +1,5 @@
 import type { Traced } from '@larderwright/calc/batch';
+import * as say from '#words/batch-library/drill-card.ts';
 import type { CardBlock } from '../parts/card-blocks.tsx';
 import { durationWords, wallOf } from '../parts/clock-text.ts';
 import type { Shelved } from '../state/database.ts';
@@ -25,45 +26,45 @@ export function takenWords(startedAt: string, endedAt: string): string {
 /** Where one batch went, in a line each; what nobody wrote down is said to be unknown. */
 export function wentTo({ dispatches }: Shelved): string[] {
   return dispatches.length === 0
-    ? ['not written down: all of it may be anywhere']
+    ? [say.notWrittenDownAllMayAnywhere]
     : dispatches.map(({ to, amount, at }) =>
-        [to || 'no name', amount || 'amount unknown', wallOf(at)?.date ?? ''].filter(Boolean).join(', '),
+        [to || say.noName, amount || say.amountUnknown, wallOf(at)?.date ?? ''].filter(Boolean).join(', '),
       );
 }
 
 const holdsAs = ({ uses, through }: Traced<Shelved>) =>
   [
-    ...uses.map(({ name, lot, amount }) => [name, `lot ${lot}`, amount].filter(Boolean).join(', ')),
-    ...(through === null ? [] : [`through batch ${through}`]),
+    ...uses.map(({ name, lot, amount }) => [name, say.lot(lot), amount].filter(Boolean).join(', ')),
+    ...(through === null ? [] : [say.throughBatch(through)]),
   ].join('; ');
 
 /** The blocks of the printed drill. Empty rows stay for what is found elsewhere. */
 export function drillBlocks(found: readonly Traced<Shelved>[], run: DrillRun | null): CardBlock[] {
   return [
     {
-      title: 'What is called back',
+      title: say.whatIsCalledBack,
       rows: [
         [
-          { label: 'Lot', value: run?.lot || null, wide: true },
-          { label: 'Of what, from whom', wide: true },
-          { label: 'Drill or real' },
+          { label: say.lot2, value: run?.lot || null, wide: true },
+          { label: say.ofWhatFromWhom, wide: true },
+          { label: say.drillOrReal },
         ],
         [
-          { label: 'Clock started', value: run ? clock(run.startedAt) : null },
-          { label: 'All found', value: run?.endedAt ? clock(run.endedAt) : null },
-          { label: 'Time taken', value: run?.endedAt ? takenWords(run.startedAt, run.endedAt) : null },
-          { label: 'Done by' },
+          { label: say.clockStarted, value: run ? clock(run.startedAt) : null },
+          { label: say.allFound, value: run?.endedAt ? clock(run.endedAt) : null },
+          { label: say.timeTaken, value: run?.endedAt ? takenWords(run.startedAt, run.endedAt) : null },
+          { label: say.doneBy },
         ],
       ],
     },
     {
-      title: 'Batches that hold it, and where each went',
+      title: say.batchesHoldWhereEachWent,
       table: {
-        columns: ['Batch', 'Holds it as', 'Made on', 'State', 'Where it went', 'Told, when, initials'],
+        columns: [say.batch, say.holdsItAs, say.madeOn, say.state, say.whereItWent, say.toldWhenInitials],
         rows: found.map((traced) => {
           const { name, batchNo, day, state } = traced.batch;
           return [
-            [batchNo || 'no number', name].filter(Boolean).join(' '),
+            [batchNo || say.noNumber, name].filter(Boolean).join(' '),
             holdsAs(traced),
             day,
             STATE_WORDS[state],
@@ -75,19 +76,17 @@ export function drillBlocks(found: readonly Traced<Shelved>[], run: DrillRun | n
       },
     },
     {
-      title: 'Accounted for',
+      title: say.accountedFor,
       rows: [
         [
-          { label: 'Made', unit: 'kg' },
-          { label: 'Found in store', unit: 'kg' },
-          { label: 'Sent out', unit: 'kg' },
-          { label: 'Accounted for', unit: '%' },
-          { label: 'Checked by', wide: true },
+          { label: say.made, unit: 'kg' },
+          { label: say.foundInStore, unit: 'kg' },
+          { label: say.sentOut, unit: 'kg' },
+          { label: say.accountedFor, unit: '%' },
+          { label: say.checkedBy, wide: true },
         ],
       ],
-      lines: [
-        'Only batches kept on this device were searched. Ask the other devices and the paper file too.',
-      ],
+      lines: [say.onlyBatchesKeptDeviceSearched],
     },
   ];
 }

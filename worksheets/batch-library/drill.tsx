@@ -1,5 +1,6 @@
 import { batchesWithLot, type Traced } from '@larderwright/calc/batch';
 import { useContext, useMemo, useState } from 'preact/hooks';
+import * as say from '#words/batch-library/drill.ts';
 import { usePaper } from '../batch-sheet/use-paper.ts';
 import { BLANK_HEAD } from '../parts/blank-head.ts';
 import { CardBlocks } from '../parts/card-blocks.tsx';
@@ -27,16 +28,9 @@ export function Drill({ batches, standing }: { batches: readonly Shelved[]; stan
   return (
     <>
       <div class="no-print">
-        <p class="say">
-          Type a lot off a label or a supplier’s letter, or the number of one of your own batches. A drill
-          once a year shows whether the records hold: start the clock, find everything, stop it, print.
-        </p>
+        <p class="say">{say.typeLotOffLabelSuppliersLetter}</p>
         <div class="fields">
-          <FieldFrame
-            id="find-lot"
-            label="Lot"
-            hint="The whole lot or its beginning. Dashes and spaces do not matter."
-          >
+          <FieldFrame id="find-lot" label={say.lot} hint={say.wholeLotBeginningDashesSpaces}>
             <input
               id="find-lot"
               class="field-input field-words"
@@ -52,27 +46,27 @@ export function Drill({ batches, standing }: { batches: readonly Shelved[]; stan
         <p class="buttons">
           {run && run.endedAt === null ? (
             <button type="button" class="press-first" onClick={() => setRun({ ...run, endedAt: nowIso() })}>
-              All found: stop the clock
+              {say.allFoundStopTheClock}
             </button>
           ) : (
             <button type="button" onClick={() => setRun({ lot, startedAt: nowIso(), endedAt: null })}>
-              Start a drill
+              {say.startADrill}
             </button>
           )}
           <button type="button" onClick={() => print()}>
-            Print
+            {say.print}
           </button>
         </p>
         <p role="status">
           {asked
             ? found.length === 0
-              ? 'No batch on this device holds it. That is no proof: a lot that nobody wrote down is not found.'
-              : `${found.length} batch${found.length === 1 ? ' holds' : 'es hold'} it.`
+              ? say.noBatchDeviceHoldsNoProof
+              : say.batchEsHoldIt(found.length)
             : ''}
           {run
             ? run.endedAt
-              ? ` Time taken: ${takenWords(run.startedAt, run.endedAt)}.`
-              : ' The clock runs.'
+              ? say.timeTaken(takenWords(run.startedAt, run.endedAt))
+              : say.theClockRuns
             : ''}
         </p>
         {found.length > 0 ? (
@@ -84,15 +78,15 @@ export function Drill({ batches, standing }: { batches: readonly Shelved[]; stan
         ) : null}
       </div>
       {asked || run ? (
-        <section class="sheet-desk drill-paper" aria-label="The drill as it prints" tabindex={0}>
+        <section class="sheet-desk drill-paper" aria-label={say.theDrillAsItPrints} tabindex={0}>
           <PrintCard
-            title="Recall: where a lot went"
+            title={say.recallWhereALotWent}
             head={BLANK_HEAD}
             number={null}
             paper={paper}
             stops={[]}
             standing={standing}
-            noRules="No rule is judged here"
+            noRules={say.noRuleIsJudgedHere}
           >
             <CardBlocks blocks={drillBlocks(found, run ?? { lot, startedAt: nowIso(), endedAt: null })} />
           </PrintCard>
@@ -112,9 +106,9 @@ function FoundRow({ traced }: { traced: Traced<Shelved> }) {
           {nameOf(batch)}
         </a>
         {uses.map(({ name, lot, amount }) => (
-          <span key={`${name} ${lot}`}>{[name, `lot ${lot}`, amount].filter(Boolean).join(', ')}</span>
+          <span key={`${name} ${lot}`}>{[name, say.lot2(lot), amount].filter(Boolean).join(', ')}</span>
         ))}
-        {through === null ? null : <strong>through batch {through}</strong>}
+        {through === null ? null : <strong>{say.throughBatch(through)}</strong>}
       </p>
       <p class="shelf-day">{batch.day}</p>
       <p class="shelf-state">

@@ -1,4 +1,5 @@
 import { useContext, useEffect, useState } from 'preact/hooks';
+import * as say from '#words/batch-library/kept.ts';
 import { wallOf } from '../parts/clock-text.ts';
 import { Links } from '../parts/links.ts';
 import { type BackupState, backUpAll, backupState, lastBackup } from '../state/backup.ts';
@@ -7,21 +8,20 @@ import { BIN_DAYS, dropAside, retryAside, type Shelf } from '../state/shelf.ts';
 import { lookAgain, nameOf, putBack } from './shelf-store.ts';
 
 const PROMISE: Readonly<Record<Persistence, string>> = {
-  promised: 'The browser has promised not to clear it by itself.',
-  'not-promised':
-    'The browser may clear it when the disk runs full, or after weeks without a visit. Back up, and use this site often or install it.',
-  unknown: 'The browser does not say whether it may clear it. Back up.',
+  promised: say.browserHasPromisedNotClear,
+  'not-promised': say.browserMayClearWhenDiskRuns,
+  unknown: say.browserDoesNotSayWhetherMay,
 };
 
 const megabytes = (bytes: number) =>
-  bytes < 1e5 ? 'under 0.1 MB' : `${(bytes / 1e6).toFixed(bytes < 1e7 ? 1 : 0)} MB`;
+  bytes < 1e5 ? say.under01Mb : say.mb2((bytes / 1e6).toFixed(bytes < 1e7 ? 1 : 0));
 const day = (iso: string) => wallOf(iso)?.date ?? iso.slice(0, 10);
 
 /** How safe what is kept here is: the backup, the browser's promise, the bin, and records nobody could read. */
 export function Kept({ shelf }: { shelf: Shelf }) {
   return (
     <section aria-labelledby="kept">
-      <h2 id="kept">Kept on this device</h2>
+      <h2 id="kept">{say.keptOnThisDevice}</h2>
       <Backup shelf={shelf} />
       <Promised />
       <Bin shelf={shelf} />
@@ -44,27 +44,24 @@ function Backup({ shelf }: { shelf: Shelf }) {
     try {
       const { saved, unreadable } = await backUpAll(schema);
       setSaid(
-        `${saved} batch${saved === 1 ? '' : 'es'} saved to a file. Keep it away from this device.` +
-          (unreadable > 0 ? ` ${unreadable} could not be read and are not in it.` : ''),
+        say.batchEsSavedFileKeepAway2(saved) + (unreadable > 0 ? say.couldNotBeReadAndAre2(unreadable) : ''),
       );
     } catch {
-      setSaid('The file could not be made.');
+      setSaid(say.theFileCouldNotBeMade);
     }
   };
   if (!state) return null;
-  const last = state.lastAt === null ? 'Never backed up.' : `Last backed up ${day(state.lastAt)}.`;
+  const last = state.lastAt === null ? say.neverBackedUp : say.lastBackedUp2(day(state.lastAt));
   return (
     <>
       <p>
-        {state.due ? <strong>Back up. </strong> : null}
+        {state.due ? <strong>{say.backUp} </strong> : null}
         {last}{' '}
-        {state.changed === 0
-          ? 'Nothing has changed since.'
-          : `${state.changed} batch${state.changed === 1 ? ' has' : 'es have'} changed since.`}
+        {state.changed === 0 ? say.nothingHasChangedSince : say.batchEsHaveChangedSince2(state.changed)}
       </p>
       <p class="buttons">
         <button type="button" disabled={shelf.batches.length === 0} onClick={() => void save()}>
-          Save all batches to a file
+          {say.saveAllBatchesToAFile}
         </button>
       </p>
       <p role="status">{said}</p>
@@ -82,9 +79,7 @@ function Promised() {
   return promise === null ? null : (
     <p class="say">
       {PROMISE[promise]}
-      {room
-        ? ` ${megabytes(room.usedBytes)} used, ${megabytes(room.ofBytes - room.usedBytes)} free for it.`
-        : null}
+      {room ? say.usedFreeForIt2(megabytes(room.usedBytes), megabytes(room.ofBytes - room.usedBytes)) : null}
     </p>
   );
 }
@@ -93,20 +88,18 @@ function Bin({ shelf }: { shelf: Shelf }) {
   if (shelf.bin.length === 0) return null;
   return (
     <>
-      <h3>Deleted</h3>
-      <p class="say">
-        Whole for {BIN_DAYS} days, then gone. Your authority may ask for records longer than that.
-      </p>
+      <h3>{say.deleted}</h3>
+      <p class="say">{say.wholeDaysThenGoneAuthorityMay2(BIN_DAYS)}</p>
       <ul class="shelf">
         {shelf.bin.map(({ id, at, shelved }) => {
           const name = shelved ? nameOf(shelved) : id;
           return (
             <li class="shelf-row" key={id}>
               <p class="shelf-what">{name}</p>
-              <p class="shelf-day">deleted {day(at)}</p>
+              <p class="shelf-day">{say.deleted3(day(at))}</p>
               <p class="shelf-tools">
-                <button type="button" aria-label={`Put back ${name}`} onClick={() => void putBack(id)}>
-                  Put back
+                <button type="button" aria-label={say.putBack3(name)} onClick={() => void putBack(id)}>
+                  {say.putBack2}
                 </button>
               </p>
             </li>
@@ -128,34 +121,32 @@ function Aside({ shelf }: { shelf: Shelf }) {
   if (shelf.aside.length === 0) return null;
   const retry = async (id: string) => {
     const read = await retryAside(id);
-    setSaid(read ? 'It can be read again and is back in the list.' : 'It still cannot be read.');
+    setSaid(read ? say.canReadAgainBackList : say.itStillCannotBeRead);
     if (read) await lookAgain();
   };
   return (
     <>
-      <h3>Set aside</h3>
-      <p class="say">
-        These records could not be read. They were not changed. Save them before you throw them away.
-      </p>
+      <h3>{say.setAside}</h3>
+      <p class="say">{say.theseRecordsCouldNotReadNot}</p>
       <p role="status">{said}</p>
       <ul class="shelf">
         {shelf.aside.map(({ id, at, raw }) => (
           <li class="shelf-row" key={id}>
             <p class="shelf-what">{clue(raw) || id}</p>
-            <p class="shelf-day">set aside {day(at)}</p>
+            <p class="shelf-day">{say.setAside3(day(at))}</p>
             <p class="shelf-tools">
               <button type="button" onClick={() => void saveAside(id, raw)}>
-                Save to a file
+                {say.saveToAFile}
               </button>
               <button type="button" onClick={() => void retry(id)}>
-                Try again
+                {say.tryAgain}
               </button>
               <button type="button" onClick={() => void dropAside(id).then(lookAgain)}>
-                Throw away
+                {say.throwAway}
               </button>
             </p>
             <details>
-              <summary>What it holds</summary>
+              <summary>{say.whatItHolds}</summary>
               <pre class="aside-text">{JSON.stringify(raw, null, 1).slice(0, 20_000)}</pre>
             </details>
           </li>

@@ -1,14 +1,15 @@
 import { DEFAULT_NUMBER_SCHEME, type SchemeProblem, schemeProblem } from '@larderwright/calc/batch';
 import { useEffect, useState } from 'preact/hooks';
+import * as say from '#words/batch-library/numbers.ts';
 import { FieldFrame } from '../parts/field-frame.tsx';
 import { keepNumberScheme, nextNumber, numberScheme } from '../state/batch-numbers.ts';
 
 const PROBLEM: Readonly<Record<SchemeProblem, (part: string) => string>> = {
-  'no-counter': () => 'Nothing in it counts: two batches of a day would share a number. Add {A} or {NN}.',
-  'two-counters': () => 'Only one part may count: {A} or {NN}.',
-  'unknown-part': (part) => `{${part}} is not known here. What can stand in braces is listed below.`,
-  'open-brace': () => 'A brace is not closed.',
-  'too-long': () => 'That is too long for a label.',
+  'no-counter': () => say.nothingCountsTwoBatchesDay,
+  'two-counters': () => say.onlyOnePartMayCountA,
+  'unknown-part': (part) => say.notKnownHereWhatCanStand(part),
+  'open-brace': () => say.aBraceIsNotClosed,
+  'too-long': () => say.thatIsTooLongForA,
 };
 
 /** The kitchen's own scheme for batch numbers. */
@@ -27,14 +28,14 @@ export function Numbers() {
   };
   return (
     <section aria-labelledby="numbers">
-      <h2 id="numbers">Batch numbers</h2>
+      <h2 id="numbers">{say.batchNumbers}</h2>
       <div class="fields">
         <FieldFrame
           id="number-scheme"
-          label="Your scheme"
+          label={say.yourScheme}
           problem={problem ? PROBLEM[problem.problem](problem.part) : undefined}
-          readBack={problem || next === '' ? undefined : `Next one: ${next}`}
-          hint="{YYYY} {YY} {MM} {DD} date, {DDD} day of the year, {A} letter, {N} {NN} {NNN} count. All else stands as typed."
+          readBack={problem || next === '' ? undefined : say.nextOne(next)}
+          hint={say.yyyyYyMmDdDateDdd}
         >
           <input
             id="number-scheme"
@@ -49,10 +50,7 @@ export function Numbers() {
           />
         </FieldFrame>
       </div>
-      <p class="say">
-        A batch without a number is offered the next one on its worksheets. A number of a deleted batch is not
-        given again while the batch can be put back.
-      </p>
+      <p class="say">{say.batchWithoutNumberOfferedNext}</p>
     </section>
   );
 }

@@ -1,5 +1,6 @@
 import { nextBatch, readBatch } from '@larderwright/calc/batch';
 import { atom } from 'nanostores';
+import * as say from '#words/batch-library/shelf-store.ts';
 import { nextNumber } from '../state/batch-numbers.ts';
 import { newRecordId, nowIso, zoneHere } from '../state/clock.ts';
 import type { Shelved } from '../state/database.ts';
@@ -64,7 +65,7 @@ export function followShelf(): () => void {
 
 /** What to call a batch in a sentence. */
 export const nameOf = ({ name, batchNo }: Pick<Shelved, 'name' | 'batchNo'>): string =>
-  [name || 'Unnamed batch', batchNo].filter(Boolean).join(', ');
+  [name || say.unnamedBatch, batchNo].filter(Boolean).join(', ');
 
 export async function remove(batch: Shelved): Promise<void> {
   await deleteBatch(batch.id);

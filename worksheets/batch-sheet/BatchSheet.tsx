@@ -1,4 +1,5 @@
 import { useMemo } from 'preact/hooks';
+import * as say from '#words/batch-sheet/BatchSheet.ts';
 import { ChoiceField } from '../parts/choice-field.tsx';
 import { later } from '../parts/later.tsx';
 import type { SiteLinks } from '../parts/links.ts';
@@ -18,7 +19,7 @@ const AsIssued = later(() => import('./as-issued.tsx').then((m) => m.AsIssued));
 
 const PAPERS = [
   { value: 'a4', label: 'A4' },
-  { value: 'letter', label: 'US Letter' },
+  { value: 'letter', label: say.usLetter },
 ];
 
 interface BatchSheetProps {
@@ -45,29 +46,26 @@ export default function BatchSheet({ links, standing, paperBase, mark }: BatchSh
   return (
     <WorksheetFrame links={links}>
       <section aria-labelledby="verdicts" class="no-print">
-        <h2 id="verdicts">How the batch stands</h2>
-        <Verdicts meanwhile={<NotYet what="No batch on the bench: nothing is judged" />} />
+        <h2 id="verdicts">{say.howTheBatchStands}</h2>
+        <Verdicts meanwhile={<NotYet what={say.noBatchBenchNothingJudged} />} />
       </section>
       <section aria-labelledby="finish" class="no-print">
-        <h2 id="finish">Finish the record</h2>
-        <FinishRecord meanwhile={<NotYet what="These fields open with a batch" />} />
+        <h2 id="finish">{say.finishTheRecord}</h2>
+        <FinishRecord meanwhile={<NotYet what={say.theseFieldsOpenWithABatch} />} />
       </section>
       <section aria-labelledby="state">
         <h2 id="state" class="no-print">
-          State, release and where it went
+          {say.stateReleaseAndWhereItWent}
         </h2>
-        <BatchStateSection meanwhile={<NotYet what="No batch on the bench" />} />
+        <BatchStateSection meanwhile={<NotYet what={say.noBatchOnTheBench} />} />
       </section>
       <section aria-labelledby="paper">
         <div class="no-print">
-          <h2 id="paper">On paper</h2>
-          <p class="say">
-            A bench copy for the work and a record copy for the file, one page each, black only. Without a
-            batch the forms print empty, to write on by hand.
-          </p>
+          <h2 id="paper">{say.onPaper}</h2>
+          <p class="say">{say.benchCopyWorkRecordCopyFile}</p>
           <div class="fields">
             <ChoiceField
-              label="Paper"
+              label={say.paper}
               value={paper}
               choices={PAPERS}
               onChoose={(value) => choosePaper(value as Paper)}
@@ -75,7 +73,7 @@ export default function BatchSheet({ links, standing, paperBase, mark }: BatchSh
           </div>
           <p class="buttons">
             <button type="button" class="button-main" onClick={() => print()}>
-              Print the sheet
+              {say.printTheSheet}
             </button>
           </p>
           <AsIssued />
@@ -83,8 +81,8 @@ export default function BatchSheet({ links, standing, paperBase, mark }: BatchSh
         {computed.state === 'failed' ? (
           <div class="finding" data-severity="stop" role="alert">
             <p>
-              <strong class="finding-word">STOP</strong> The sheet could not be computed ({computed.detail}).
-              What follows is an empty form.
+              <strong class="finding-word">{say.stop}</strong>{' '}
+              {say.sheetCouldNotComputedWhat(computed.detail)}
             </p>
           </div>
         ) : null}

@@ -1,5 +1,6 @@
 import { type IssuedAssessment, issueAssessment, issuedDifferences } from '@larderwright/calc/batch';
 import { useEffect } from 'preact/hooks';
+import * as say from '#words/batch-sheet/as-issued.ts';
 import { wallOf } from '../parts/clock-text.ts';
 import { nowIso } from '../state/clock.ts';
 import { $batch, edit } from '../state/store.ts';
@@ -37,18 +38,18 @@ export function AsIssued() {
   if (!last || computed.state !== 'ready') return null;
   const differences = issuedDifferences(last, computed.value.assessment);
   if (differences.length === 0)
-    return <p class="say">Last printed {moment(last.issuedAt)}: nothing reads otherwise today.</p>;
+    return <p class="say">{say.lastPrintedNothingReads(moment(last.issuedAt))}</p>;
   return (
     <div class="as-issued">
       <p>
-        <strong>Last printed {moment(last.issuedAt)}. Recomputed today, it differs:</strong>
+        <strong>{say.lastPrintedRecomputedToday(moment(last.issuedAt))}</strong>
       </p>
       <table>
         <thead>
           <tr>
-            <th scope="col">What</th>
-            <th scope="col">As issued</th>
-            <th scope="col">Today</th>
+            <th scope="col">{say.what}</th>
+            <th scope="col">{say.asIssued}</th>
+            <th scope="col">{say.today}</th>
           </tr>
         </thead>
         <tbody>

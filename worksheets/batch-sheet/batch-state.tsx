@@ -9,6 +9,7 @@ import {
   stateOf,
 } from '@larderwright/calc/batch';
 import { useState } from 'preact/hooks';
+import * as phrases from '#words/batch-sheet/batch-state.ts';
 import { ChoiceField } from '../parts/choice-field.tsx';
 import { wallOf } from '../parts/clock-text.ts';
 import { TextBox } from '../parts/text-box.tsx';
@@ -24,18 +25,18 @@ import { Dispatches } from './dispatches.tsx';
 
 /** What a person is asked for on the way into a state. */
 const ASKS: Readonly<Record<BatchState, string>> = {
-  planned: 'Planned again',
-  'in-process': 'In process',
-  held: 'Hold it: nothing leaves',
-  released: 'Release it',
-  discarded: 'Discard it',
+  planned: phrases.plannedAgain,
+  'in-process': phrases.inProcess,
+  held: phrases.holdItNothingLeaves,
+  released: phrases.releaseIt,
+  discarded: phrases.discardIt,
 };
 
 const saidAt = ({ at, by, second, why }: StateChange) => {
   const wall = wallOf(at);
   return [
     wall ? `${wall.date} ${wall.clock.slice(0, 5)}` : at,
-    [by, second].filter(Boolean).join(' and '),
+    [by, second].filter(Boolean).join(phrases.and),
     why,
   ]
     .filter(Boolean)
@@ -50,24 +51,25 @@ export function BatchStateSection() {
   return (
     <div class="batch-state-panel">
       <p class="state-now">
-        The batch is{' '}
-        <span class="batch-state" data-state={state}>
-          {STATE_WORDS[state]}
-        </span>
-        {change ? `: ${saidAt(change)}` : ', by what was measured. Nobody has said so yet'}.
+        {phrases.theBatchIs(
+          <span class="batch-state" data-state={state}>
+            {STATE_WORDS[state]}
+          </span>,
+          change ? `: ${saidAt(change)}` : phrases.whatMeasuredNobodyHasSaidYet,
+        )}
       </p>
       <div class="fields">
         <TextBox
-          label="Who is at this bench"
+          label={phrases.whoIsAtThisBench}
           text={name}
           onText={setWho}
-          hint="Name or initials, kept with every change until this tab is closed."
+          hint={phrases.nameInitialsKeptEveryChange}
         />
       </div>
       <NextState batch={batch} />
       {batch.lifecycle.length > 1 ? (
         <details class="worked">
-          <summary>Earlier states</summary>
+          <summary>{phrases.earlierStates}</summary>
           <ol class="worked-body">
             {batch.lifecycle.map((each) => (
               <li key={each.id}>
@@ -114,9 +116,9 @@ function NextState({ batch }: { batch: Batch }) {
     <>
       <div class="fields">
         <ChoiceField
-          label="Bring it into another state"
+          label={phrases.bringItIntoAnotherState}
           value={here}
-          empty="Leave it"
+          empty={phrases.leaveIt}
           choices={open.map((state) => ({ value: state, label: ASKS[state] }))}
           onChoose={(value) => {
             setWanted(value as BatchState | '');
@@ -125,16 +127,16 @@ function NextState({ batch }: { batch: Batch }) {
         />
         {here === 'released' ? (
           <TextBox
-            label="Second person"
+            label={phrases.secondPerson}
             text={second}
             onText={setSecond}
-            hint="Has read the record, and did not make the batch."
+            hint={phrases.hasReadRecordDidNotMake}
           />
         ) : null}
         {here !== '' ? (
           <TextBox
             label={
-              here === 'held' || here === 'discarded' || fromHeld ? 'Why' : 'Why, if there is more to say'
+              here === 'held' || here === 'discarded' || fromHeld ? phrases.why : phrases.whyIfThereIsMoreTo
             }
             text={why}
             onText={setWhy}
@@ -152,7 +154,8 @@ function NextState({ batch }: { batch: Batch }) {
         {bars.length > 0 ? (
           <div class="finding" data-severity="stop">
             <p>
-              <strong class="finding-word">STOP</strong> Not {here === '' ? 'done' : STATE_WORDS[here]}:
+              <strong class="finding-word">{phrases.stop}</strong>{' '}
+              {phrases.not(here === '' ? phrases.done : STATE_WORDS[here])}
             </p>
             <ul>
               {bars.map((bar) => (

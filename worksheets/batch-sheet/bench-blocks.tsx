@@ -1,3 +1,4 @@
+import * as say from '#words/batch-sheet/bench-blocks.ts';
 import type {
   FillBlock,
   Materials,
@@ -11,18 +12,18 @@ import { Block, Cell, RowHead, WriteIn } from './write-in.tsx';
 /** Block 1: what is made, for whom, under which rules. */
 export function HeaderBlock({ header }: { header: SheetHeader }) {
   return (
-    <Block no={1} title="Batch">
+    <Block no={1} title={say.batch}>
       <div class="write-row">
-        <WriteIn label="Product" value={header.product} wide />
-        <WriteIn label="Batch no." value={header.batchNo} />
-        <WriteIn label="Kitchen" value={header.kitchen} wide />
+        <WriteIn label={say.product} value={header.product} wide />
+        <WriteIn label={say.batchNo} value={header.batchNo} />
+        <WriteIn label={say.kitchen} value={header.kitchen} wide />
       </div>
       <div class="write-row">
-        <WriteIn label="Family" value={header.family} wide />
-        <WriteIn label="Moulds" value={header.moulds} wide />
-        <WriteIn label="Portions" value={header.portions} />
-        <WriteIn label="Made by" value={header.madeBy} />
-        <WriteIn label="Shift, start" />
+        <WriteIn label={say.family} value={header.family} wide />
+        <WriteIn label={say.moulds} value={header.moulds} wide />
+        <WriteIn label={say.portions} value={header.portions} />
+        <WriteIn label={say.madeBy} value={header.madeBy} />
+        <WriteIn label={say.shiftStart} />
       </div>
     </Block>
   );
@@ -33,9 +34,9 @@ export function BatchLine({ header }: { header: SheetHeader }) {
   return (
     <div class="batch-line">
       <div class="write-row">
-        <WriteIn label="Product" value={header.product} wide />
-        <WriteIn label="Batch no." value={header.batchNo} />
-        <WriteIn label="Kitchen" value={header.kitchen} wide />
+        <WriteIn label={say.product} value={header.product} wide />
+        <WriteIn label={say.batchNo} value={header.batchNo} />
+        <WriteIn label={say.kitchen} value={header.kitchen} wide />
       </div>
     </div>
   );
@@ -44,11 +45,11 @@ export function BatchLine({ header }: { header: SheetHeader }) {
 /** Block 2: the two boxes a server asks for. */
 export function WarningsBlock({ warnings }: { warnings: SheetModel['warnings'] }) {
   return (
-    <Block no={2} title="Warnings">
+    <Block no={2} title={say.warnings}>
       <div class="write-row">
-        <WriteIn label="ALLERGENS" value={warnings.allergens} broad />
-        <WriteIn label="AUDIENCE" value={warnings.audience} broad />
-        <WriteIn label="Changed, initials" />
+        <WriteIn label={say.allergens} value={warnings.allergens} broad />
+        <WriteIn label={say.audience} value={warnings.audience} broad />
+        <WriteIn label={say.changedInitials} />
       </div>
     </Block>
   );
@@ -57,21 +58,21 @@ export function WarningsBlock({ warnings }: { warnings: SheetModel['warnings'] }
 /** Block 3: what is checked before the first irreversible step. */
 export function PreStartBlock({ preStart }: { preStart: SheetModel['preStart'] }) {
   return (
-    <Block no={3} title="Before you start">
+    <Block no={3} title={say.beforeYouStart}>
       <ul class="ticks">
-        <li>Bath and chiller free</li>
-        <li>Grinder parts counted</li>
-        <li>Area cleaned</li>
-        <li>Scale checked</li>
+        <li>{say.bathAndChillerFree}</li>
+        <li>{say.grinderPartsCounted}</li>
+        <li>{say.areaCleaned}</li>
+        <li>{say.scaleChecked}</li>
       </ul>
       <div class="write-row">
-        <WriteIn label="Probe" value={preStart.probes} />
-        <WriteIn label="Probe ±" value={preStart.probeError} unit="°C" />
-        <WriteIn label="Ice reads" unit="°C" />
-        <WriteIn label="Scale step" value={preStart.scaleStep} unit="g" />
-        <WriteIn label="Check mass" unit="g" />
-        <WriteIn label="Chiller air" unit="°C" />
-        <WriteIn label="Initials" />
+        <WriteIn label={say.probe} value={preStart.probes} />
+        <WriteIn label={say.probe2} value={preStart.probeError} unit="°C" />
+        <WriteIn label={say.iceReads} unit="°C" />
+        <WriteIn label={say.scaleStep} value={preStart.scaleStep} unit="g" />
+        <WriteIn label={say.checkMass} unit="g" />
+        <WriteIn label={say.chillerAir} unit="°C" />
+        <WriteIn label={say.initials} />
       </div>
     </Block>
   );
@@ -83,7 +84,7 @@ export function MaterialsBlock({ materials, blank = false }: { materials: Materi
   const others = blank ? blankRows(12) : materials.others;
   const half = Math.ceil(others.length / 2);
   return (
-    <Block no={4} title="Raw materials" stacked>
+    <Block no={4} title={say.rawMaterials} stacked>
       {meats.length > 0 ? (
         <table class="sheet-table">
           <colgroup>
@@ -98,14 +99,14 @@ export function MaterialsBlock({ materials, blank = false }: { materials: Materi
           </colgroup>
           <thead>
             <tr>
-              <th scope="col">Meat, fat, liver</th>
-              <th scope="col">Plan g</th>
+              <th scope="col">{say.meatFatLiver}</th>
+              <th scope="col">{say.planG}</th>
               <th scope="col">≤ °C</th>
-              <th scope="col">°C in</th>
-              <th scope="col">Lot, approval</th>
-              <th scope="col">Use by</th>
-              <th scope="col">Actual g</th>
-              <th scope="col">Initials</th>
+              <th scope="col">{say.cIn}</th>
+              <th scope="col">{say.lotApproval}</th>
+              <th scope="col">{say.useBy}</th>
+              <th scope="col">{say.actualG}</th>
+              <th scope="col">{say.initials}</th>
             </tr>
           </thead>
           <tbody>
@@ -140,10 +141,10 @@ export function MaterialsBlock({ materials, blank = false }: { materials: Materi
               </colgroup>
               <thead>
                 <tr>
-                  <th scope="col">Other</th>
-                  <th scope="col">Plan g</th>
-                  <th scope="col">Lot</th>
-                  <th scope="col">Actual g</th>
+                  <th scope="col">{say.other}</th>
+                  <th scope="col">{say.planG}</th>
+                  <th scope="col">{say.lot}</th>
+                  <th scope="col">{say.actualG}</th>
                 </tr>
               </thead>
               <tbody>
@@ -176,9 +177,11 @@ export function MaterialsBlock({ materials, blank = false }: { materials: Materi
         </div>
       ) : null}
       <p class="rule-line">
-        Total in the bowl: <strong>{materials.total?.text ?? '________ g'}</strong> · meat block:{' '}
-        <strong>{materials.meatBlock?.text ?? '________ g'}</strong>
-        {materials.onCard.length > 0 ? ` · ${materials.onCard.length} more lines on the weigh-up card` : ''}
+        {say.totalInTheBowlMeatBlock(
+          <strong>{materials.total?.text ?? '________ g'}</strong>,
+          <strong>{materials.meatBlock?.text ?? '________ g'}</strong>,
+          materials.onCard.length > 0 ? say.moreLinesOnTheWeighUp(materials.onCard.length) : '',
+        )}
       </p>
     </Block>
   );
@@ -199,16 +202,18 @@ function blankRows(count: number): Materials['meats'] {
 /** Block 6: salt from every source, and the correction after the test poach. */
 export function SaltBlockView({ salt }: { salt: SaltBlock }) {
   return (
-    <Block no={6} title="Salt, all sources">
+    <Block no={6} title={say.saltAllSources}>
       <div class="said-row">
         <p class="rule-line">
-          Target <strong>{salt.target ? <Cell value={salt.target} /> : '______ % of total'}</strong> · total{' '}
-          <strong>{salt.total ?? '______ % of total'}</strong> · on water{' '}
-          <strong>{salt.onWater ?? '______ %'}</strong>
-          {salt.sources ? ` · ${salt.sources}` : ''}
-          {salt.lined ? ` · ${salt.lined}` : ''}
+          {say.targetTotalOnWater(
+            <strong>{salt.target ? <Cell value={salt.target} /> : say.ofTotal}</strong>,
+            <strong>{salt.total ?? say.ofTotal}</strong>,
+            <strong>{salt.onWater ?? '______ %'}</strong>,
+            salt.sources ? ` · ${salt.sources}` : '',
+            salt.lined ? ` · ${salt.lined}` : '',
+          )}
         </p>
-        <WriteIn label="After test poach" unit="g per kg" />
+        <WriteIn label={say.afterTestPoach} unit="g per kg" />
       </div>
     </Block>
   );
@@ -217,7 +222,7 @@ export function SaltBlockView({ salt }: { salt: SaltBlock }) {
 /** Block 7: the cold chain through grinder and bowl. */
 export function TemperaturesBlock({ limits }: { limits: readonly TemperatureLimit[] }) {
   return (
-    <Block no={7} title="°C, time, initials">
+    <Block no={7} title={say.cTimeInitials}>
       <div class="write-row">
         {limits.map((limit) => (
           <WriteIn key={limit.label} label={`${limit.label} ${limit.limit}`} unit="°C" />
@@ -230,14 +235,14 @@ export function TemperaturesBlock({ limits }: { limits: readonly TemperatureLimi
 /** Block 8: the sample that is cooked, cooled and tasted. */
 export function PoachBlock() {
   return (
-    <Block no={8} title="Test poach, taste cold">
+    <Block no={8} title={say.testPoachTasteCold}>
       <div class="write-row">
-        <WriteIn label="Raw" unit="g" />
-        <WriteIn label="Cooked" unit="g" />
-        <WriteIn label="Loss" unit="%" />
-        <WriteIn label="Core" unit="°C" />
-        <WriteIn label="Tasted at" unit="°C" />
-        <WriteIn label="Verdict" wide />
+        <WriteIn label={say.raw} unit="g" />
+        <WriteIn label={say.cooked} unit="g" />
+        <WriteIn label={say.loss} unit="%" />
+        <WriteIn label={say.core} unit="°C" />
+        <WriteIn label={say.tastedAt} unit="°C" />
+        <WriteIn label={say.verdict} wide />
       </div>
     </Block>
   );
@@ -246,24 +251,29 @@ export function PoachBlock() {
 /** Block 9: what goes into each mould, and what went in. */
 export function FillBlockView({ fill }: { fill: FillBlock }) {
   return (
-    <Block no={9} title="Fill">
+    <Block no={9} title={say.fill}>
       <p class="rule-line">
-        {fill.moulds.length > 0
-          ? fill.moulds.map((mould) => (
-              <span key={mould.id}>
-                {mould.name}: fill <strong>{mould.fill ? <Cell value={mould.fill} /> : '______ g'}</strong>,
-                headspace {mould.headspace ? <Cell value={mould.headspace} /> : '____ mm'}
-                {mould.lining ? `, lining: ${mould.lining}` : ''} ·{' '}
-              </span>
-            ))
-          : 'Fill per mould ________ g, headspace ______ mm · '}
-        density {fill.density ? <Cell value={fill.density} /> : '______ g/mL'}
+        {say.density(
+          fill.moulds.length > 0
+            ? fill.moulds.map((mould) => (
+                <span key={mould.id}>
+                  {say.fillHeadspace(
+                    mould.name,
+                    <strong>{mould.fill ? <Cell value={mould.fill} /> : '______ g'}</strong>,
+                    mould.headspace ? <Cell value={mould.headspace} /> : '____ mm',
+                    mould.lining ? say.lining(mould.lining) : '',
+                  )}{' '}
+                </span>
+              ))
+            : say.fillPerMouldGHeadspaceMm,
+          fill.density ? <Cell value={fill.density} /> : '______ g/mL',
+        )}
       </p>
       <div class="write-row">
         {fill.actual.map((grams, index) => (
-          <WriteIn key={`mould-${index + 1}`} label={`Mould ${index + 1}`} value={grams} unit="g" />
+          <WriteIn key={`mould-${index + 1}`} label={say.mould(index + 1)} value={grams} unit="g" />
         ))}
-        <WriteIn label="Filled at" unit="time" />
+        <WriteIn label={say.filledAt} unit="time" />
       </div>
     </Block>
   );

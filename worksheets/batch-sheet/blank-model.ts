@@ -1,3 +1,4 @@
+import * as say from '#words/batch-sheet/blank-model.ts';
 import type { SheetModel } from './sheet-model.ts';
 
 /** Boxes for moulds on a sheet nobody has filled. */
@@ -5,10 +6,10 @@ const BLANK_MOULDS = 8;
 
 /** The house limits printed in the empty sheet too. Common practice, no source. */
 export const TEMPERATURE_LIMITS: SheetModel['temperatures'] = [
-  { label: 'Grind 1', limit: '≤ 7 °C' },
-  { label: 'Grind 2', limit: '≤ 7 °C' },
-  { label: 'End mix', limit: '≤ 12 °C' },
-  { label: 'Fill', limit: '≤ 7 °C' },
+  { label: say.grind1, limit: '≤ 7 °C' },
+  { label: say.grind2, limit: '≤ 7 °C' },
+  { label: say.endMix, limit: '≤ 12 °C' },
+  { label: say.fill, limit: '≤ 7 °C' },
 ];
 
 /** A sheet with nothing filled in: the form a kitchen writes on when the tablet is dead. */

@@ -1,6 +1,7 @@
 import { type HistoryEntry, historyFault } from '@larderwright/calc/batch';
 import type { ComponentType } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
+import * as say from '#words/batch-sheet/change-history.ts';
 import { $history } from '../state/kept-history.ts';
 import { $batch } from '../state/store.ts';
 import { useShared } from '../state/use-shared.ts';
@@ -33,28 +34,25 @@ export function ChangeHistory() {
   };
   return (
     <>
-      <h3>History of changes</h3>
+      <h3>{say.historyOfChanges}</h3>
       {fault === null ? null : (
         <div class="finding" data-severity="caution" role="alert">
           <p>
-            <strong class="finding-word">Check</strong> Entry {fault + 1} does not fit those before it. The
-            history was changed outside this site.
+            <strong class="finding-word">{say.check}</strong> {say.entryDoesNotFitThoseBefore(fault + 1)}
           </p>
         </div>
       )}
       {history.length === 0 ? (
-        <p class="say">No reading, weight or signature was changed after it was first written down.</p>
+        <p class="say">{say.noReadingWeightSignature}</p>
       ) : (
         <>
           <details class="worked">
-            <summary>
-              {history.length} change{history.length === 1 ? '' : 's'}
-            </summary>
+            <summary>{say.changeS(history.length)}</summary>
             <HistoryTable history={history} />
           </details>
           <p class="buttons">
             <button type="button" onClick={() => void set()}>
-              Print the history
+              {say.printTheHistory}
             </button>
           </p>
         </>
@@ -66,15 +64,15 @@ export function ChangeHistory() {
 
 function HistoryTable({ history }: { history: readonly HistoryEntry[] }) {
   return (
-    <section class="scroll" tabindex={0} aria-label="History of changes">
+    <section class="scroll" tabindex={0} aria-label={say.historyOfChanges}>
       <table class="figures">
         <thead>
           <tr>
-            <th scope="col">When</th>
-            <th scope="col">What</th>
-            <th scope="col">From</th>
-            <th scope="col">To</th>
-            <th scope="col">Who</th>
+            <th scope="col">{say.when}</th>
+            <th scope="col">{say.what}</th>
+            <th scope="col">{say.from}</th>
+            <th scope="col">{say.to}</th>
+            <th scope="col">{say.who}</th>
           </tr>
         </thead>
         <tbody>

@@ -1,3 +1,4 @@
+import * as say from '#words/batch-sheet/copies.ts';
 import {
   BatchLine,
   FillBlockView,
@@ -66,7 +67,7 @@ function RecordBlocks({ model }: { model: SheetModel }) {
           <StoreBlock />
           <LabelBlockView label={model.label} />
         </div>
-        <span class="label-place">Label copy, 50 × 30 mm</span>
+        <span class="label-place">{say.labelCopy5030Mm}</span>
       </div>
       <SignOffBlock signOffs={model.signOffs} />
     </>
@@ -75,7 +76,7 @@ function RecordBlocks({ model }: { model: SheetModel }) {
 
 export function BenchCopy(props: CopyProps) {
   return (
-    <SheetPage {...props} copy="bench copy" rules={['bench']}>
+    <SheetPage {...props} copy={say.benchCopy} rules={['bench']}>
       <BenchBlocks model={props.model} />
     </SheetPage>
   );
@@ -83,7 +84,7 @@ export function BenchCopy(props: CopyProps) {
 
 export function RecordCopy(props: CopyProps) {
   return (
-    <SheetPage {...props} copy="record copy" rules={['record']}>
+    <SheetPage {...props} copy={say.recordCopy} rules={['record']}>
       <BatchLine header={props.model.header} />
       <RecordBlocks model={props.model} />
     </SheetPage>
@@ -94,7 +95,7 @@ export function RecordCopy(props: CopyProps) {
 export function MaterialsCard(props: CopyProps) {
   const { onCard } = props.model.materials;
   return (
-    <SheetPage {...props} copy="weigh-up card" rules={['bench']}>
+    <SheetPage {...props} copy={say.weighUpCard} rules={['bench']}>
       <MaterialsBlock
         materials={{ ...props.model.materials, meats: [], others: onCard, gathered: null, onCard: [] }}
       />
@@ -106,7 +107,7 @@ export function MaterialsCard(props: CopyProps) {
 export function NotesCard(props: CopyProps) {
   const { cook, deviations } = props.model;
   return (
-    <SheetPage {...props} copy="record copy, notes" rules={['record']}>
+    <SheetPage {...props} copy={say.recordCopyNotes} rules={['record']}>
       <BatchLine header={props.model.header} />
       <DeviationBlock deviations={deviations} />
       {cook.remarks.map((remark) => (
@@ -121,7 +122,7 @@ export function NotesCard(props: CopyProps) {
 /** All blocks on one page, where they fit. */
 export function CombinedCopy(props: CopyProps) {
   return (
-    <SheetPage {...props} copy="bench and record">
+    <SheetPage {...props} copy={say.benchAndRecord}>
       <BenchBlocks model={props.model} />
       <RecordBlocks model={props.model} />
     </SheetPage>

@@ -1,3 +1,4 @@
+import * as say from '#words/batch-sheet/cure-block.ts';
 import type { CureBlock } from './sheet-model.ts';
 import { SheetVerdicts } from './sheet-verdict.tsx';
 import { Block, WriteIn } from './write-in.tsx';
@@ -8,19 +9,19 @@ export function CureBlockView({ cure }: { cure: CureBlock | null }) {
     ? cure.lines
     : [{ name: null, strength: null, grams: null, actual: null, lot: null }];
   return (
-    <Block no={5} title="CURING SALT: weighed in grams, by two people" heavy>
+    <Block no={5} title={say.curingSaltWeighedGramsTwo} heavy>
       {lines.map((line, index) => (
         <div class="write-row" key={line.name ?? index}>
-          <WriteIn label="Type" value={line.name} wide />
-          <WriteIn label="Nitrite on pack" value={line.strength} unit="%" />
-          <WriteIn label="Weigh" value={line.grams} unit="g" />
-          <WriteIn label="Scale reads" value={line.actual} unit="g" />
-          <WriteIn label="Pack lot" value={line.lot} />
+          <WriteIn label={say.type} value={line.name} wide />
+          <WriteIn label={say.nitriteOnPack} value={line.strength} unit="%" />
+          <WriteIn label={say.weigh} value={line.grams} unit="g" />
+          <WriteIn label={say.scaleReads} value={line.actual} unit="g" />
+          <WriteIn label={say.packLot} value={line.lot} />
         </div>
       ))}
       <div class="write-row">
-        <WriteIn label="Weighed by" value={cure?.weighedBy} wide />
-        <WriteIn label="Checked by (another person)" value={cure?.checkedBy} wide />
+        <WriteIn label={say.weighedBy} value={cure?.weighedBy} wide />
+        <WriteIn label={say.checkedByAnotherPerson} value={cure?.checkedBy} wide />
       </div>
       {cure ? (
         <>

@@ -1,3 +1,4 @@
+import * as say from '#words/batch-sheet/curve-strip.ts';
 import { CURVE_MM, type CurveSize } from './curve-size.ts';
 import type { SheetCurve } from './sheet-model.ts';
 
@@ -10,7 +11,7 @@ export function CurveStrip({ curve, size = CURVE_MM }: { curve: SheetCurve; size
       class="sheet-curve"
       viewBox={`0 0 ${width} ${height}`}
       role="img"
-      aria-label={`Core of the ruling log, ${curve.starts} to ${curve.ends}`}
+      aria-label={say.coreOfTheRulingLogTo(curve.starts, curve.ends)}
     >
       <path class="sheet-curve-frame" d={`M${left} ${top}V${base}H${width - right}`} />
       <text x={left - 1} y={top + 2.5} text-anchor="end">
@@ -29,7 +30,7 @@ export function CurveStrip({ curve, size = CURVE_MM }: { curve: SheetCurve; size
         <>
           <path class="sheet-curve-limit" d={`M${left} ${curve.limit.y}H${width - right}`} />
           <text x={width - right} y={curve.limit.y - 0.8} text-anchor="end">
-            limit {curve.limit.label}
+            {say.limit(curve.limit.label)}
           </text>
         </>
       ) : null}

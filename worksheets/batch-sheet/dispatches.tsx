@@ -1,5 +1,6 @@
 import type { Dispatch } from '@larderwright/calc/batch';
 import { useState } from 'preact/hooks';
+import * as say from '#words/batch-sheet/dispatches.ts';
 import { wallOf } from '../parts/clock-text.ts';
 import { RemovedRowLine } from '../parts/row-tools.tsx';
 import { TextBox } from '../parts/text-box.tsx';
@@ -27,7 +28,7 @@ export function Dispatches() {
   };
   return (
     <>
-      <h3>Where it went</h3>
+      <h3>{say.whereItWent}</h3>
       {rows.length > 0 ? (
         <ul class="went">
           {rows.map((row) => (
@@ -39,10 +40,10 @@ export function Dispatches() {
               <small>{[when(row.at), row.by].filter(Boolean).join(', ')}</small>
               <button
                 type="button"
-                aria-label={`Take out ${row.to}`}
+                aria-label={say.takeOut(row.to)}
                 onClick={() => removeRow(LIST, row.id, row.to)}
               >
-                Take out
+                {say.takeOut2}
               </button>
             </li>
           ))}
@@ -50,12 +51,12 @@ export function Dispatches() {
       ) : null}
       <RemovedRowLine list={LIST} />
       <div class="fields">
-        <TextBox label="Customer, counter, store" text={to} onText={setTo} />
-        <TextBox label="How much" text={amount} onText={setAmount} hint="12 portions, 1.4 kg, the rest." />
+        <TextBox label={say.customerCounterStore} text={to} onText={setTo} />
+        <TextBox label={say.howMuch} text={amount} onText={setAmount} hint={say.n12Portions14KgThe} />
       </div>
       <p class="buttons">
         <button type="button" disabled={to.trim() === ''} onClick={add}>
-          Write it down
+          {say.writeItDown}
         </button>
       </p>
     </>

@@ -1,4 +1,5 @@
 import type { SignOff } from '@larderwright/calc/batch';
+import * as say from '#words/batch-sheet/finish-record.ts';
 import { NumberField } from '../parts/number-field.tsx';
 import { TextBox } from '../parts/text-box.tsx';
 import { TextField } from '../parts/text-field.tsx';
@@ -7,9 +8,9 @@ import { edit } from '../state/store.ts';
 import { useAt } from '../state/use-shared.ts';
 
 const ROLES: readonly { role: SignOff['role']; label: string }[] = [
-  { role: 'made', label: 'Made by' },
-  { role: 'checked', label: 'Checked by, another person' },
-  { role: 'verified', label: 'Verified within 7 days by' },
+  { role: 'made', label: say.madeBy },
+  { role: 'checked', label: say.checkedByAnotherPerson },
+  { role: 'verified', label: say.verifiedWithin7DaysBy },
 ];
 
 function sign(role: SignOff['role'], name: string): void {
@@ -24,16 +25,16 @@ export function FinishRecord() {
   const signOffs = useAt('signOffs') as SignOff[];
   return (
     <div class="fields">
-      <NumberField path="product.portions" label="Portions planned" kind="count" />
-      <TextField path="product.madeBy" label="Bench or person in charge" />
+      <NumberField path="product.portions" label={say.portionsPlanned} kind="count" />
+      <TextField path="product.madeBy" label={say.benchOrPersonInCharge} />
       <NumberField
         path="product.finished"
-        label="Finished mass, all moulds, after chilling"
+        label={say.finishedMassAllMouldsAfter}
         kind="mass"
         units={['g', 'kg']}
-        hint="Blank is unknown, not zero."
+        hint={say.blankIsUnknownNotZero}
       />
-      <TextField path="product.useBy" label="Use by" hint="Counted from the cook, as your plan says." />
+      <TextField path="product.useBy" label={say.useBy} hint={say.countedCookPlanSays} />
       {ROLES.map(({ role, label }) => (
         <TextBox
           key={role}

@@ -1,3 +1,4 @@
+import * as say from '#words/batch-sheet/fit.ts';
 import type { GatheredRow, MaterialRow, Materials, SheetModel } from './sheet-model.ts';
 
 /**
@@ -32,7 +33,7 @@ export type RecordStep = (typeof RECORD_STEPS)[number];
 function gather(rows: readonly MaterialRow[], totalText: string | null): GatheredRow | null {
   if (rows.length === 0) return null;
   return {
-    name: `Seasoning, ${rows.length} lines`,
+    name: say.seasoningLines(rows.length),
     planned: totalText === null ? null : { text: totalText, flag: 'W' },
     gathered: rows.map((row) => `${row.name} ${row.planned?.text ?? '___'}`).join(' · '),
   };
@@ -109,6 +110,6 @@ function extra(page: Element): number {
  */
 export function fitOnOne(bench: Element, record: Element, plain = false): boolean {
   const together =
-    filled(bench, ':not(*)') + filled(record, '.sheet-head, .sheet-stops, .batch-line, .sheet-foot');
+    filled(bench, say.not) + filled(record, '.sheet-head, .sheet-stops, .batch-line, .sheet-foot');
   return together - (plain ? extra(record) : 0) <= bench.clientHeight * 0.9;
 }

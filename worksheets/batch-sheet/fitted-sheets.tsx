@@ -1,4 +1,5 @@
 import { useLayoutEffect, useRef, useState } from 'preact/hooks';
+import * as say from '#words/batch-sheet/fitted-sheets.ts';
 import { BenchCopy, CombinedCopy, type CopyProps, MaterialsCard, NotesCard, RecordCopy } from './copies.tsx';
 import { benchTry, fitOnOne, LAST_BENCH_TRY, materialsAt, overflows, RECORD_STEPS, recordAt } from './fit.ts';
 
@@ -26,8 +27,8 @@ export function FittedSheets(props: CopyProps) {
 
   useLayoutEffect(() => {
     const page = (copy: string) => desk.current?.querySelector(`[data-copy="${copy}"]`);
-    const benchPage = page('bench copy');
-    const recordPage = page('record copy');
+    const benchPage = page(say.benchCopy);
+    const recordPage = page(say.recordCopy);
     if (now.combined || !benchPage || !recordPage) return;
     const tighterBench = overflows(benchPage) && now.bench < LAST_BENCH_TRY;
     const tighterRecord = overflows(recordPage) && now.record < RECORD_STEPS.length - 1;
@@ -44,7 +45,7 @@ export function FittedSheets(props: CopyProps) {
   });
 
   return (
-    <section class="sheet-desk" ref={desk} tabindex={0} aria-label="The sheets as they print">
+    <section class="sheet-desk" ref={desk} tabindex={0} aria-label={say.theSheetsAsTheyPrint}>
       {now.combined ? (
         <CombinedCopy
           {...props}

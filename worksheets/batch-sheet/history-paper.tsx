@@ -1,4 +1,5 @@
 import type { Batch, HistoryEntry } from '@larderwright/calc/batch';
+import * as say from '#words/batch-sheet/history-paper.ts';
 import { CardBlocks } from '../parts/card-blocks.tsx';
 import { cardHead } from '../parts/card-head.ts';
 import { PrintCard } from '../parts/print-card.tsx';
@@ -21,26 +22,26 @@ export function HistoryPaper({ batch, history, fault }: HistoryPaperProps) {
   return (
     <div class="history-paper">
       <PrintCard
-        title="History of changes"
+        title={say.historyOfChanges}
         head={cardHead(batch, [], nowIso())}
         paper={paper}
-        stops={fault === null ? [] : [`Entry ${fault + 1} does not fit those before it.`]}
-        standing="What was changed in the record after it was first written down. It shows a slip or a careless hand, and is no proof against someone who means to deceive."
-        noRules="No rule is judged here"
+        stops={fault === null ? [] : [say.entryDoesNotFitThoseBefore(fault + 1)]}
+        standing={say.whatChangedRecordAfterFirst}
+        noRules={say.noRuleIsJudgedHere}
       >
         <CardBlocks
           blocks={[
             {
-              title: `${history.length} change${history.length === 1 ? '' : 's'}, the first on top`,
+              title: say.changeSTheFirstOnTop(history.length),
               table: {
-                columns: ['When', 'What', 'From', 'To', 'Who', 'Sum'],
+                columns: [say.when, say.what, say.from, say.to, say.who, say.sum],
                 rows: history.map((entry) => {
                   const { when, what, from, to, who } = historyWords(entry);
                   return [when, what, from, to, who, entry.sum.slice(0, SHOWN_OF_SUM)];
                 }),
               },
             },
-            { title: 'Read by', rows: [[{ label: 'Name', wide: true }, { label: 'Date' }]] },
+            { title: say.readBy, rows: [[{ label: say.name, wide: true }, { label: say.date }]] },
           ]}
         />
       </PrintCard>

@@ -1,3 +1,4 @@
+import * as say from '#words/batch-sheet/log-strip.ts';
 import type { LogBlock, SheetReading } from './sheet-model.ts';
 import { Flag } from './write-in.tsx';
 
@@ -12,33 +13,24 @@ export function LogStrip({ log, blank = BLANK_READINGS }: { log: LogBlock | null
   return (
     <div class="log-strip">
       <p class="rule-line">
-        {log ? (
-          <>
-            {log.name}: probe {log.probe || 'not named'}, reads{' '}
-            {log.offset ? (
-              <>
-                {log.offset.text}
-                <Flag flag={log.offset.flag} /> off
-              </>
-            ) : (
-              'unknown offset'
-            )}
-            , error{' '}
-            {log.error ? (
-              <>
-                ± {log.error.text}
-                <Flag flag={log.error.flag} />
-              </>
-            ) : (
-              'NOT ENTERED'
-            )}
-            {log.count > log.readings.length
-              ? `. ${log.count} readings kept; the ${log.readings.length} that decide are printed`
-              : `. ${log.count} readings`}
-          </>
-        ) : (
-          'Probe ________  reads ____ °C off, error ± ____ °C'
-        )}
+        {log
+          ? say.probeReadsError(
+              log.name,
+              log.probe || say.notNamed,
+              log.offset ? say.off(log.offset.text, <Flag flag={log.offset.flag} />) : say.unknownOffset,
+              log.error ? (
+                <>
+                  ± {log.error.text}
+                  <Flag flag={log.error.flag} />
+                </>
+              ) : (
+                say.notEntered
+              ),
+              log.count > log.readings.length
+                ? say.readingsKeptDecidePrinted(log.count, log.readings.length)
+                : say.readings(log.count),
+            )
+          : say.probeReadsCOffErrorC}
       </p>
       <div class="log-boxes">
         {readings.map((reading, index) => (

@@ -1,3 +1,4 @@
+import * as say from '#words/batch-sheet/record-blocks.ts';
 import { LogStrip } from './log-strip.tsx';
 import type {
   CookBlock,
@@ -13,20 +14,20 @@ import { Block, WriteIn } from './write-in.tsx';
 /** Block 10: was the heat enough. */
 export function CookBlockView({ cook }: { cook: CookBlock }) {
   return (
-    <Block no={10} title="COOK, at the coldest point" stacked>
+    <Block no={10} title={say.cookAtTheColdestPoint} stacked>
       <div class="write-row">
-        <WriteIn label="Limit" value={cook.limit} unit="°C for" wide />
-        <WriteIn label="Action, with probe error" value={cook.action} unit="°C" />
-        <WriteIn label="Bath" value={cook.medium} unit="°C" />
-        <WriteIn label="Oven" value={cook.oven} unit="°C" />
+        <WriteIn label={say.limit} value={cook.limit} unit="°C for" wide />
+        <WriteIn label={say.actionWithProbeError} value={cook.action} unit="°C" />
+        <WriteIn label={say.bath} value={cook.medium} unit="°C" />
+        <WriteIn label={say.oven} value={cook.oven} unit="°C" />
       </div>
       <div class="write-row">
-        <WriteIn label="In" value={cook.started} unit="time" />
-        <WriteIn label="Limit reached" value={cook.limitReached} unit="time" />
-        <WriteIn label="Held until" value={cook.heldUntil} unit="time" />
-        <WriteIn label="Out" value={cook.ended} unit="time" />
-        <WriteIn label="Peak" value={cook.peak} unit="°C" />
-        <WriteIn label="Initials" />
+        <WriteIn label={say.inWord} value={cook.started} unit="time" />
+        <WriteIn label={say.limitReached} value={cook.limitReached} unit="time" />
+        <WriteIn label={say.heldUntil} value={cook.heldUntil} unit="time" />
+        <WriteIn label={say.out} value={cook.ended} unit="time" />
+        <WriteIn label={say.peak} value={cook.peak} unit="°C" />
+        <WriteIn label={say.initials} />
       </div>
       {cook.logs.length > 0 ? (
         cook.logs.map((log) => <LogStrip key={log.name} log={log} />)
@@ -60,14 +61,14 @@ function Beside({ lines }: { lines: readonly string[] }) {
 /** Block 11: was it through the danger zone in time. */
 export function CoolBlockView({ cool }: { cool: CoolBlock }) {
   return (
-    <Block no={11} title="COOL, at the warmest point" stacked>
+    <Block no={11} title={say.coolAtTheWarmestPoint} stacked>
       <div class="write-row">
-        <WriteIn label="Press" value={cool.press} unit="kg" />
-        <WriteIn label="Pressure" value={cool.pressure} unit="kPa" />
-        <WriteIn label="Press on at" unit="time" />
-        <WriteIn label="Clock starts" value={cool.started} unit="time" />
-        <WriteIn label="Chilled by" wide />
-        <WriteIn label="Ice topped up" unit="time" />
+        <WriteIn label={say.press} value={cool.press} unit="kg" />
+        <WriteIn label={say.pressure} value={cool.pressure} unit="kPa" />
+        <WriteIn label={say.pressOnAt} unit="time" />
+        <WriteIn label={say.clockStarts} value={cool.started} unit="time" />
+        <WriteIn label={say.chilledBy} wide />
+        <WriteIn label={say.iceToppedUp} unit="time" />
       </div>
       {cool.legs.length > 0 ? (
         <table class="sheet-table">
@@ -79,10 +80,10 @@ export function CoolBlockView({ cool }: { cool: CoolBlock }) {
           </colgroup>
           <thead>
             <tr>
-              <th scope="col">Leg</th>
-              <th scope="col">By</th>
-              <th scope="col">Took</th>
-              <th scope="col">Verdict</th>
+              <th scope="col">{say.leg}</th>
+              <th scope="col">{say.by}</th>
+              <th scope="col">{say.took}</th>
+              <th scope="col">{say.verdict}</th>
             </tr>
           </thead>
           <tbody>
@@ -98,10 +99,10 @@ export function CoolBlockView({ cool }: { cool: CoolBlock }) {
         </table>
       ) : (
         <div class="write-row">
-          <WriteIn label="Leg 1: from °C to °C, at latest" unit="time" wide />
-          <WriteIn label="Leg 1" unit="pass / fail" />
-          <WriteIn label="Leg 2: from °C to °C, at latest" unit="time" wide />
-          <WriteIn label="Leg 2" unit="pass / fail" />
+          <WriteIn label={say.leg1FromCToC} unit="time" wide />
+          <WriteIn label={say.leg1} unit="pass / fail" />
+          <WriteIn label={say.leg2FromCToC} unit="time" wide />
+          <WriteIn label={say.leg2} unit="pass / fail" />
         </div>
       )}
       {cool.logs.length > 0 ? (
@@ -118,11 +119,7 @@ export function CoolBlockView({ cool }: { cool: CoolBlock }) {
 /** Block 12: what went wrong, and what became of the product. */
 export function DeviationBlock({ deviations }: { deviations: readonly DeviationLine[] }) {
   return (
-    <Block
-      no={12}
-      title="Deviation: what happened · product decision · cause · prevention · who, when"
-      stacked
-    >
+    <Block no={12} title={say.deviationWhatHappenedProduct} stacked>
       {deviations.map((deviation) => (
         <p class="rule-line" key={deviation.id}>
           {deviation.text}
@@ -140,12 +137,12 @@ export function DeviationBlock({ deviations }: { deviations: readonly DeviationL
 /** Block 13 and 14: what came out, and where it lies. */
 export function YieldBlockView({ yields }: { yields: YieldBlock }) {
   return (
-    <Block no={13} title="Yield">
+    <Block no={13} title={say.yieldWord}>
       <div class="write-row">
-        <WriteIn label="Raw fill" value={yields.raw} unit="g" />
-        <WriteIn label="Finished" value={yields.finished} unit="g" />
-        <WriteIn label="Loss" value={yields.loss} unit="%" />
-        <WriteIn label="Trim" unit="g" />
+        <WriteIn label={say.rawFill} value={yields.raw} unit="g" />
+        <WriteIn label={say.finished} value={yields.finished} unit="g" />
+        <WriteIn label={say.loss} value={yields.loss} unit="%" />
+        <WriteIn label={say.trim} unit="g" />
       </div>
     </Block>
   );
@@ -153,11 +150,11 @@ export function YieldBlockView({ yields }: { yields: YieldBlock }) {
 
 export function StoreBlock() {
   return (
-    <Block no={14} title="Unmould, store">
+    <Block no={14} title={say.unmouldStore}>
       <div class="write-row">
-        <WriteIn label="After 12 h: when" />
-        <WriteIn label="Place, ≤ 5 °C / 41 °F" wide />
-        <WriteIn label="Look, smell, defects" wide />
+        <WriteIn label={say.after12HWhen} />
+        <WriteIn label={say.place5C41F} wide />
+        <WriteIn label={say.lookSmellDefects} wide />
       </div>
     </Block>
   );
@@ -166,10 +163,10 @@ export function StoreBlock() {
 /** Block 15: the date and the trace code. */
 export function LabelBlockView({ label }: { label: LabelBlock }) {
   return (
-    <Block no={15} title="Date, label">
+    <Block no={15} title={say.dateLabel}>
       <div class="write-row">
-        <WriteIn label="Use by, counted from the cook" value={label.useBy} wide />
-        <WriteIn label="Trace code" value={label.trace} />
+        <WriteIn label={say.useByCountedFromTheCook} value={label.useBy} wide />
+        <WriteIn label={say.traceCode} value={label.trace} />
       </div>
     </Block>
   );
@@ -178,11 +175,11 @@ export function LabelBlockView({ label }: { label: LabelBlock }) {
 /** Block 16: release needs a second person. */
 export function SignOffBlock({ signOffs }: { signOffs: SheetModel['signOffs'] }) {
   return (
-    <Block no={16} title="Release">
+    <Block no={16} title={say.release}>
       <div class="write-row">
-        <WriteIn label="Made by" value={signOffs.made} wide />
-        <WriteIn label="Checked by (another person)" value={signOffs.checked} wide />
-        <WriteIn label="Verified within 7 days" value={signOffs.verified} wide />
+        <WriteIn label={say.madeBy} value={signOffs.made} wide />
+        <WriteIn label={say.checkedByAnotherPerson} value={signOffs.checked} wide />
+        <WriteIn label={say.verifiedWithin7Days} value={signOffs.verified} wide />
       </div>
     </Block>
   );

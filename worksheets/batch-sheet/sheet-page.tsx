@@ -1,4 +1,5 @@
 import type { ComponentChildren } from 'preact';
+import * as say from '#words/batch-sheet/sheet-page.ts';
 import type { SheetCode } from './draw-code.ts';
 import type { SheetModel } from './sheet-model.ts';
 
@@ -22,22 +23,22 @@ interface SheetPageProps {
 export function SheetPage(props: SheetPageProps) {
   const { model, paper, copy, rules = ['bench', 'record'], standing, code, mark, children } = props;
   const { foot } = model;
-  const demo = mark === undefined ? 'DEMO, invented: not a real batch' : 'DEMO, invented';
+  const demo = mark === undefined ? say.demoInventedNotARealBatch : say.demoInvented;
   const marks = [model.demo ? demo : '', mark ?? ''].filter(Boolean).join(' · ');
   const ruleSets = rules.flatMap((kind) => foot.ruleSets[kind]);
   return (
-    <article class="sheet" data-paper={paper} data-copy={copy} aria-label={`Batch sheet, ${copy}`}>
+    <article class="sheet" data-paper={paper} data-copy={copy} aria-label={say.batchSheet(copy)}>
       <div class="sheet-fit">
         <header class="sheet-head">
-          <h2>Batch sheet: {copy}</h2>
+          <h2>{say.batchSheet2(copy)}</h2>
           {marks ? <p class="sheet-demo">{marks}</p> : null}
-          <p class="sheet-no">{model.header.batchNo ?? 'Batch no. ____________'} · page 1 of 1</p>
+          <p class="sheet-no">{say.page1Of1(model.header.batchNo ?? say.batchNo)}</p>
         </header>
         {model.stops.length > 0 ? (
           <ul class="sheet-stops">
             {model.stops.map((stop) => (
               <li key={stop}>
-                <strong>STOP</strong> {stop}
+                <strong>{say.stop}</strong> {stop}
               </li>
             ))}
           </ul>
@@ -53,18 +54,19 @@ export function SheetPage(props: SheetPageProps) {
               viewBox={`0 0 ${code.squares} ${code.squares}`}
               shape-rendering="crispEdges"
               role="img"
-              aria-label="Square code: finds the record of this sheet"
+              aria-label={say.squareCodeFindsRecordSheet}
             >
               <path d={code.path} />
             </svg>
           ) : null}
           <p>
-            {ruleSets.length > 0 ? `${ruleSets.join(' · ')} · ` : 'Rule set: none chosen · '}
-            {foot.calcVersion === null ? '' : `calc ${foot.calcVersion} · record ${foot.recordVersion}`}
-            {foot.batchId ? ` · ${foot.batchId}` : ''}
-            {foot.check && mark === undefined ? ` · check ${foot.check}` : ''}
-            {foot.printedAt ? ` · printed ${foot.printedAt}` : ''} · E entered, D default, W worked out · keep
-            12 months past the product’s life
+            {say.eEnteredDDefaultWWorked(
+              ruleSets.length > 0 ? `${ruleSets.join(' · ')} · ` : say.ruleSetNoneChosen,
+              foot.calcVersion === null ? '' : say.calcRecord(foot.calcVersion, foot.recordVersion),
+              foot.batchId ? ` · ${foot.batchId}` : '',
+              foot.check && mark === undefined ? say.check(foot.check) : '',
+              foot.printedAt ? say.printed(foot.printedAt) : '',
+            )}
           </p>
         </footer>
       </div>

@@ -1,3 +1,4 @@
+import * as say from '#words/batch-sheet/verdict-summary.ts';
 import { Computed } from '../parts/computed.tsx';
 import { FindingList } from '../parts/finding-list.tsx';
 import { VerdictLine } from '../parts/verdict-line.tsx';
@@ -21,9 +22,7 @@ export function VerdictSummary() {
             <FindingList findings={weighty} />
             {notes.length > 0 ? (
               <details class="worked">
-                <summary>
-                  {notes.length} note{notes.length === 1 ? '' : 's'} on quality and record
-                </summary>
+                <summary>{say.noteSOnQualityAndRecord(notes.length)}</summary>
                 <FindingList findings={notes} />
               </details>
             ) : null}

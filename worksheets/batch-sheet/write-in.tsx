@@ -1,4 +1,5 @@
 import type { ComponentChildren } from 'preact';
+import * as say from '#words/batch-sheet/write-in.ts';
 import type { Filled } from './sheet-model.ts';
 
 interface WriteInProps {
@@ -31,7 +32,7 @@ export function WriteIn({ label, value = null, unit, wide = false, broad = false
   );
 }
 
-const FLAG_WORDS = { E: 'entered', D: 'default', W: 'worked out' } as const;
+const FLAG_WORDS = { E: say.entered, D: say.byDefault, W: say.workedOut } as const;
 
 /** Where a printed value comes from. The key to the letters stands in the foot. */
 export function Flag({ flag }: { flag: Filled['flag'] }) {

@@ -136,7 +136,7 @@ export function prepBlocks(
         ],
         rows: slice.garnish.map((row) => {
           const mine = values.garnish.find(({ lineId }) => lineId === row.id);
-          const state = [row.dried ? 'dried' : '', row.rawAllium ? 'raw' : ''].filter(Boolean).join(', ');
+          const state = [row.dried ? say.dried : '', row.rawAllium ? say.raw : ''].filter(Boolean).join(', ');
           return [
             `${row.name}${state ? ` (${state})` : ''}`,
             filled('mass', row.asBought, 'g') ?? worked(mine?.toBuyG ?? null, true),

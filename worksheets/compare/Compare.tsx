@@ -1,5 +1,6 @@
 import { summaryOf } from '@larderwright/calc/batch';
 import { useEffect, useMemo, useState } from 'preact/hooks';
+import * as say from '#words/compare/Compare.ts';
 import { $shelf, followShelf } from '../batch-library/shelf-store.ts';
 import { BlankForm } from '../parts/blank-form.tsx';
 import { ChoiceField } from '../parts/choice-field.tsx';
@@ -59,7 +60,7 @@ export default function Compare({ seriesAddress }: CompareProps) {
           </div>
         ) : null}
         <section aria-labelledby="which" class="compare-which">
-          <h2 id="which">Which batches</h2>
+          <h2 id="which">{say.whichBatches}</h2>
           <p class="choices">
             {series ? (
               <button type="button" onClick={() => $series.set(null)}>
@@ -73,7 +74,7 @@ export default function Compare({ seriesAddress }: CompareProps) {
           </p>
           {series ? (
             <p>
-              <span class="demo-mark">DEMO</span> {COMPARE_WORDS.demoNote}
+              <span class="demo-mark">{say.demo}</span> {COMPARE_WORDS.demoNote}
             </p>
           ) : null}
           {batches === null ? (
@@ -83,25 +84,25 @@ export default function Compare({ seriesAddress }: CompareProps) {
           )}
         </section>
         <section aria-labelledby="side">
-          <h2 id="side">Side by side</h2>
+          <h2 id="side">{say.sideBySide}</h2>
           {picked.length > 0 ? (
             <SideBySide batches={picked} />
           ) : (
             <>
               <p class="not-yet">{COMPARE_WORDS.none}</p>
               <BlankForm
-                caption="Batches compared by hand"
-                columns={['What', 'Batch ______', 'Batch ______', 'Batch ______']}
+                caption={say.batchesComparedByHand}
+                columns={[say.what, say.batch, say.batch, say.batch]}
                 rows={12}
               />
             </>
           )}
         </section>
         <section aria-labelledby="trend">
-          <h2 id="trend">Trend of a family</h2>
+          <h2 id="trend">{say.trendOfAFamily}</h2>
           {families.length > 0 ? (
             <div class="fields">
-              <ChoiceField label="Family" value={family} choices={families} onChoose={setFamily} />
+              <ChoiceField label={say.family} value={family} choices={families} onChoose={setFamily} />
             </div>
           ) : null}
           <Trend batches={(batches ?? []).filter(({ familyId }) => familyId === family && family !== '')} />

@@ -1,5 +1,6 @@
 import type { ControlChart } from '@larderwright/calc/trends';
 import { extent, ticks } from 'd3-array';
+import * as say from '#words/compare/control-picture.ts';
 import { COMPARE_WORDS } from '../words/compare.ts';
 import type { CompareFigures } from './figures-of.ts';
 import type { TrendKind } from './trend-kinds.ts';
@@ -29,9 +30,12 @@ export function ControlPicture({ chart, kind, figures }: ControlPictureProps) {
   if (recorded < 2) return null;
   const height = SIZE.top + SIZE.values + SIZE.gap + SIZE.ranges + 24;
   const marked = points.filter(({ signals, jump }) => signals.length > 0 || jump).length;
-  const spoken = `${kind.label}: ${recorded} of ${points.length} batches${
-    limits ? `, ${marked} stand out` : ''
-  }. Every point stands in the table below.`;
+  const spoken = say.batchesEveryPointStandsTable(
+    kind.label,
+    recorded,
+    points.length,
+    limits ? say.standOut(marked) : '',
+  );
   return (
     <svg class="control-picture" viewBox={`0 0 ${SIZE.width} ${height}`} role="img" aria-label={spoken}>
       <Panel
@@ -41,9 +45,9 @@ export function ControlPicture({ chart, kind, figures }: ControlPictureProps) {
         lines={
           limits
             ? [
-                { name: 'upper', value: limits.upper },
-                { name: 'mean', value: limits.mean },
-                { name: 'lower', value: limits.lower },
+                { name: say.upper, value: limits.upper },
+                { name: say.mean, value: limits.mean },
+                { name: say.lower, value: limits.lower },
               ]
             : []
         }
@@ -53,14 +57,14 @@ export function ControlPicture({ chart, kind, figures }: ControlPictureProps) {
         fromZero={false}
       />
       <Panel
-        title="Step from the batch before"
+        title={say.stepFromTheBatchBefore}
         values={points.map(({ range }) => range)}
         marked={points.map(({ jump }) => limits !== null && jump)}
         lines={
           limits
             ? [
-                { name: 'upper', value: limits.rangeUpper },
-                { name: 'mean', value: limits.meanRange },
+                { name: say.upper, value: limits.rangeUpper },
+                { name: say.mean, value: limits.meanRange },
               ]
             : []
         }

@@ -1,6 +1,7 @@
 import { fixedText } from '@larderwright/calc/quantities';
 import { ovenBias } from '@larderwright/calc/trends';
 import { useEffect, useId, useState } from 'preact/hooks';
+import * as phrases from '#words/compare/ovens.ts';
 import { figureText, type KeptOven, keepOvens, keptOvens } from '../state/oven-records.ts';
 import { OVEN_WORDS } from '../words/compare.ts';
 import type { CompareFigures } from './figures-of.ts';
@@ -23,7 +24,7 @@ export function Ovens({ figures }: { figures: readonly CompareFigures[] }) {
   const names = [...new Set([...ovens.map(({ name }) => name), ...biases.map(({ oven }) => oven)])];
   return (
     <section aria-labelledby="ovens">
-      <h2 id="ovens">Oven records</h2>
+      <h2 id="ovens">{phrases.ovenRecords}</h2>
       <p class="say">{OVEN_WORDS.about}</p>
       <div class="removed-row" role="status">
         {said}{' '}
@@ -37,7 +38,7 @@ export function Ovens({ figures }: { figures: readonly CompareFigures[] }) {
               say('');
             }}
           >
-            Undo
+            {phrases.undo}
           </button>
         ) : null}
       </div>
@@ -51,7 +52,12 @@ export function Ovens({ figures }: { figures: readonly CompareFigures[] }) {
               <p>
                 <strong>{name || OVEN_WORDS.shipped}</strong>
                 {oven
-                  ? `: learnt ${oven.at.slice(0, 10)}; films × ${figureText(oven.filmFactor)}, pan heating × ${figureText(oven.heatingFactor)}, ${figureText(oven.mediumShiftC)} °C hotter than it shows.`
+                  ? phrases.learntFilmsPanHeatingCHotter(
+                      oven.at.slice(0, 10),
+                      figureText(oven.filmFactor),
+                      figureText(oven.heatingFactor),
+                      figureText(oven.mediumShiftC),
+                    )
                   : '.'}{' '}
                 {bias?.medianRatio == null
                   ? OVEN_WORDS.noBias
@@ -90,7 +96,7 @@ function OvenTools({ oven, ovens, onKeep, onSay }: OvenToolsProps) {
   return (
     <p class="buttons">
       <label for={id} class="unseen">
-        New name for {oven.name}
+        {phrases.newNameFor(oven.name)}
       </label>
       <input
         id={id}
@@ -100,11 +106,11 @@ function OvenTools({ oven, ovens, onKeep, onSay }: OvenToolsProps) {
         onInput={({ currentTarget }) => setName(currentTarget.value)}
       />
       <button type="button" onClick={rename}>
-        Rename
+        {phrases.rename}
       </button>
       <button
         type="button"
-        aria-label={`Delete the record of ${oven.name}`}
+        aria-label={phrases.deleteTheRecordOf(oven.name)}
         onClick={() =>
           onKeep(
             ovens.filter((each) => each !== oven),
@@ -112,7 +118,7 @@ function OvenTools({ oven, ovens, onKeep, onSay }: OvenToolsProps) {
           )
         }
       >
-        Delete
+        {phrases.deleteWord}
       </button>
     </p>
   );

@@ -1,5 +1,6 @@
 import { searchSummaries } from '@larderwright/calc/batch';
 import { useMemo, useState } from 'preact/hooks';
+import * as say from '#words/compare/picker.ts';
 import { FieldFrame } from '../parts/field-frame.tsx';
 import type { Shelved } from '../state/database.ts';
 import { COMPARE_WORDS } from '../words/compare.ts';
@@ -26,7 +27,7 @@ export function Picker({ batches, chosen, onChoose }: PickerProps) {
   return (
     <>
       <search class="fields">
-        <FieldFrame id="find-compared" label="Find" hint="Name, number, lot, ingredient, day.">
+        <FieldFrame id="find-compared" label={say.find} hint={say.nameNumberLotIngredientDay}>
           <input
             id="find-compared"
             class="field-input field-words"
@@ -40,8 +41,8 @@ export function Picker({ batches, chosen, onChoose }: PickerProps) {
         </FieldFrame>
       </search>
       <p class="say" role="status">
-        {chosen.length} chosen. {COMPARE_WORDS.mostSide(MOST_SIDE)}{' '}
-        {others.length > ROWS ? `${ROWS} of ${others.length} others shown.` : null}
+        {say.chosen(chosen.length, COMPARE_WORDS.mostSide(MOST_SIDE))}{' '}
+        {others.length > ROWS ? say.ofOthersShown(ROWS, others.length) : null}
       </p>
       <ul class="compare-list">
         {[...ticked, ...others.slice(0, ROWS)].map((batch) => (
@@ -54,8 +55,8 @@ export function Picker({ batches, chosen, onChoose }: PickerProps) {
                 onChange={() => toggle(batch.id)}
               />
               <span>
-                {batch.name || 'Unnamed batch'} <small>{batch.batchNo || 'no number'}</small>{' '}
-                <small>{batch.day}</small> {batch.demo ? <span class="demo-mark">DEMO</span> : null}
+                {batch.name || say.unnamedBatch} <small>{batch.batchNo || say.noNumber}</small>{' '}
+                <small>{batch.day}</small> {batch.demo ? <span class="demo-mark">{say.demo}</span> : null}
               </span>
             </label>
           </li>

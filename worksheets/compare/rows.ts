@@ -1,6 +1,7 @@
 import { coolRuleSet } from '@larderwright/calc/cooling';
 import { fixedText } from '@larderwright/calc/quantities';
 import { timeRatio } from '@larderwright/calc/trends';
+import * as say from '#words/compare/rows.ts';
 import { legTitle } from '../batch-sheet/build/cool.ts';
 import { durationWords } from '../parts/clock-text.ts';
 import { PART_NAMES } from '../words/line-parts.ts';
@@ -28,7 +29,7 @@ const time = (minutes: number | null) => (minutes === null ? null : durationWord
 const share = (part: number | null, whole: number | null) =>
   part === null || whole === null || !(whole > 0) ? null : part / whole;
 
-const STATE = { pass: 'pass', fail: 'FAIL', 'cannot-tell': 'cannot tell' } as const;
+const STATE = { pass: 'pass', fail: say.fail, 'cannot-tell': say.cannotTell } as const;
 
 function row(id: string, label: string, cells: readonly (string | null)[]): CompareRow {
   const known = cells.filter((cell) => cell !== null);
@@ -55,7 +56,7 @@ function legRows(batches: readonly CompareFigures[]): CompareRow[] {
     (coolRuleSet(id)?.legs ?? []).map((leg) =>
       row(
         `leg-${id}-${leg.id}`,
-        `${legTitle(leg)}, at worst`,
+        say.atWorst(legTitle(leg)),
         batches.map(({ coolRuleSetId, legs }) => {
           const own = coolRuleSetId === id ? legs.find((each) => each.id === leg.id) : undefined;
           if (own === undefined) return null;
@@ -72,54 +73,54 @@ export function compareGroups(batches: readonly CompareFigures[]): CompareGroup[
     row(id, label, batches.map(cell));
   return [
     {
-      title: 'Formula, of everything in the bowl',
+      title: say.formulaOfEverythingInTheBowl,
       rows: [
         ...formulaRows(batches),
-        each('salt', 'Salt from all sources', ({ saltFraction }) => percent(saltFraction, 2)),
-        each('nitrite', 'Nitrite on the total', ({ nitritePpmTotal }) =>
+        each('salt', say.saltFromAllSources, ({ saltFraction }) => percent(saltFraction, 2)),
+        each('nitrite', say.nitriteOnTheTotal, ({ nitritePpmTotal }) =>
           nitritePpmTotal === null ? null : `${fixedText(nitritePpmTotal, 1, 'up')} mg/kg`,
         ),
       ],
     },
     {
-      title: 'Yield',
+      title: say.yieldWord,
       rows: [
-        each('bought', 'Bought', ({ boughtG }) => grams(boughtG)),
-        each('trimmed', 'Trimmed, of bought', ({ boughtG, trimmedG }) => percent(share(trimmedG, boughtG))),
-        each('filled', 'Filled', ({ filledG }) => grams(filledG)),
-        each('finished', 'Cooked and chilled', ({ finishedG }) => grams(finishedG)),
-        each('loss', 'Cook loss', ({ cookLossFraction }) => percent(cookLossFraction)),
-        each('sliced', 'Sliced, of cooked', ({ slicedG, finishedG }) => percent(share(slicedG, finishedG))),
-        each('price', 'Price of a slice', ({ pricePerSlice, currency }) =>
+        each('bought', say.bought, ({ boughtG }) => grams(boughtG)),
+        each('trimmed', say.trimmedOfBought, ({ boughtG, trimmedG }) => percent(share(trimmedG, boughtG))),
+        each('filled', say.filled, ({ filledG }) => grams(filledG)),
+        each('finished', say.cookedAndChilled, ({ finishedG }) => grams(finishedG)),
+        each('loss', say.cookLoss, ({ cookLossFraction }) => percent(cookLossFraction)),
+        each('sliced', say.slicedOfCooked, ({ slicedG, finishedG }) => percent(share(slicedG, finishedG))),
+        each('price', say.priceOfASlice, ({ pricePerSlice, currency }) =>
           pricePerSlice === null ? null : `${fixedText(pricePerSlice, 2, 'up')} ${currency}`.trim(),
         ),
       ],
     },
     {
-      title: 'Cook',
+      title: say.cook,
       rows: [
-        each('planned', 'Planned time to the limit', ({ predictedMin }) => time(predictedMin)),
-        each('taken', 'Taken, by the readings', ({ cookMin }) => time(cookMin)),
-        each('ratio', 'Taken ÷ planned', ({ predictedMin, cookMin }) => {
+        each('planned', say.plannedTimeToTheLimit, ({ predictedMin }) => time(predictedMin)),
+        each('taken', say.takenByTheReadings, ({ cookMin }) => time(cookMin)),
+        each('ratio', say.takenPlanned, ({ predictedMin, cookMin }) => {
           const ratio = timeRatio({ predictedMin, actualMin: cookMin });
           return ratio === null ? null : fixedText(ratio, 2);
         }),
-        each('come-up', '10 °C (50 °F) to 54.4 °C (130 °F)', ({ comeUpMin }) => time(comeUpMin)),
-        each('peak', 'Hottest core', ({ peakC }) =>
+        each('come-up', say.n10C50FTo54, ({ comeUpMin }) => time(comeUpMin)),
+        each('peak', say.hottestCore, ({ peakC }) =>
           peakC === null ? null : `${fixedText(peakC, 1, 'down')} °C`,
         ),
-        each('oven', 'Oven record', ({ oven }) => oven || null),
+        each('oven', say.ovenRecord, ({ oven }) => oven || null),
       ],
     },
-    { title: 'Cooling', rows: legRows(batches) },
+    { title: say.cooling, rows: legRows(batches) },
     {
-      title: 'How it ended',
+      title: say.howItEnded,
       rows: [
-        each('verdicts', 'Verdicts: pass, fail, cannot tell', ({ verdicts }) =>
+        each('verdicts', say.verdictsPassFailCannotTell, ({ verdicts }) =>
           [verdicts.pass, verdicts.fail, verdicts['cannot-tell']].join(', '),
         ),
-        each('deviations', 'Deviations written down', ({ deviations }) => String(deviations)),
-        each('state', 'State', ({ state }) => STATE_WORDS[state]),
+        each('deviations', say.deviationsWrittenDown, ({ deviations }) => String(deviations)),
+        each('state', say.state, ({ state }) => STATE_WORDS[state]),
       ],
     },
   ].filter(({ rows }) => rows.length > 0);

@@ -1,4 +1,5 @@
 import { useState } from 'preact/hooks';
+import * as say from '#words/compare/side-by-side.ts';
 import type { Shelved } from '../state/database.ts';
 import { COMPARE_WORDS } from '../words/compare.ts';
 import { ReadingLine } from './reading-line.tsx';
@@ -20,17 +21,17 @@ export function SideBySide({ batches }: { batches: readonly Shelved[] }) {
       <ReadingLine figures={figures} />
       <label class="compare-tick no-print">
         <input type="checkbox" checked={onlyDiffering} onChange={() => setOnly(!onlyDiffering)} />
-        <span>Only rows that differ</span>
+        <span>{say.onlyRowsThatDiffer}</span>
       </label>
-      <section class="scroll" tabindex={0} aria-label="Batches side by side">
+      <section class="scroll" tabindex={0} aria-label={say.batchesSideBySide}>
         <table class="compare-table">
           <thead>
             <tr>
-              <th scope="col">What</th>
+              <th scope="col">{say.what}</th>
               {figures.figures.map(({ id, name, batchNo, day, demo }) => (
                 <th key={id} scope="col">
-                  {name || 'Unnamed batch'} <small>{[batchNo, day].filter(Boolean).join(' · ')}</small>{' '}
-                  {demo ? <span class="demo-mark">DEMO</span> : null}
+                  {name || say.unnamedBatch} <small>{[batchNo, day].filter(Boolean).join(' · ')}</small>{' '}
+                  {demo ? <span class="demo-mark">{say.demo}</span> : null}
                 </th>
               ))}
             </tr>

@@ -1,5 +1,6 @@
 import { fixedText } from '@larderwright/calc/quantities';
 import { timeRatio } from '@larderwright/calc/trends';
+import * as say from '#words/compare/trend-kinds.ts';
 import type { CompareFigures } from './figures-of.ts';
 
 /** A figure that is followed from batch to batch. */
@@ -19,49 +20,49 @@ const inPercent = (fraction: number | null) => (fraction === null ? null : fract
 export const TREND_KINDS: readonly TrendKind[] = [
   {
     id: 'loss',
-    label: 'Cook loss',
+    label: say.cookLoss,
     unit: '%',
     value: ({ cookLossFraction }) => inPercent(cookLossFraction),
     text: (value) => fixedText(value, 1),
   },
   {
     id: 'yield',
-    label: 'Yield: cooked and chilled, of filled',
+    label: say.yieldCookedAndChilledOfFilled,
     unit: '%',
     value: ({ cookLossFraction }) => inPercent(cookLossFraction === null ? null : 1 - cookLossFraction),
     text: (value) => fixedText(value, 1),
   },
   {
     id: 'ratio',
-    label: 'Time to the limit: taken ÷ planned',
-    unit: 'times',
+    label: say.timeToTheLimitTakenPlanned,
+    unit: say.times,
     value: ({ predictedMin, cookMin }) => timeRatio({ predictedMin, actualMin: cookMin }),
     text: (value) => fixedText(value, 2),
   },
   {
     id: 'time',
-    label: 'Time to the limit, taken',
+    label: say.timeToTheLimitTaken,
     unit: 'min',
     value: ({ cookMin }) => cookMin,
     text: (value) => fixedText(value, 0),
   },
   {
     id: 'come-up',
-    label: '10 °C (50 °F) to 54.4 °C (130 °F)',
+    label: say.n10C50FTo54,
     unit: 'min',
     value: ({ comeUpMin }) => comeUpMin,
     text: (value) => fixedText(value, 0),
   },
   {
     id: 'salt',
-    label: 'Salt from all sources',
+    label: say.saltFromAllSources,
     unit: '%',
     value: ({ saltFraction }) => inPercent(saltFraction),
     text: (value) => fixedText(value, 2),
   },
   {
     id: 'deviations',
-    label: 'Deviations written down',
+    label: say.deviationsWrittenDown,
     unit: '',
     value: ({ deviations }) => deviations,
     text: (value) => fixedText(value, 0),

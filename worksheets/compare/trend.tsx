@@ -1,5 +1,6 @@
 import { type ControlChart, controlChart, LEAST_BATCHES } from '@larderwright/calc/trends';
 import { useMemo, useState } from 'preact/hooks';
+import * as say from '#words/compare/trend.ts';
 import { ChoiceField } from '../parts/choice-field.tsx';
 import type { Shelved } from '../state/database.ts';
 import { COMPARE_WORDS, CONTROL_WORDS, SIGNAL_WORDS } from '../words/compare.ts';
@@ -30,7 +31,7 @@ export function Trend({ batches }: { batches: readonly Shelved[] }) {
   return (
     <>
       <div class="fields">
-        <ChoiceField label="Figure" value={kindId} choices={KINDS} onChoose={setKind} />
+        <ChoiceField label={say.figure} value={kindId} choices={KINDS} onChoose={setKind} />
       </div>
       <p class="say">{COMPARE_WORDS.ofFamily(latest.length, batches.length)}</p>
       <ReadingLine figures={figures} />
@@ -70,9 +71,16 @@ function Said({ chart: { limits, recorded, points }, kind }: { chart: ControlCha
   return (
     <>
       <p class="control-limits">
-        Mean {text(limits.mean)} {kind.unit}; control limits {text(limits.lower)} to {text(limits.upper)}{' '}
-        {kind.unit}; mean step {text(limits.meanRange)}, at most {text(limits.rangeUpper)}.{' '}
-        {limits.isTrial ? CONTROL_WORDS.trial(recorded) : null} {loud ? null : CONTROL_WORDS.quiet}
+        {say.meanControlLimitsMeanStepMost(
+          text(limits.mean),
+          kind.unit,
+          text(limits.lower),
+          text(limits.upper),
+          text(limits.meanRange),
+          text(limits.rangeUpper),
+          limits.isTrial ? CONTROL_WORDS.trial(recorded) : null,
+        )}{' '}
+        {loud ? null : CONTROL_WORDS.quiet}
       </p>
       <p class="control-caution">
         <strong>{CONTROL_WORDS.notSafety}</strong>
@@ -92,15 +100,15 @@ interface TableProps {
 /** Every point of the picture as a row: also for those who hear the page. */
 function TrendTable({ chart, kind, figures, isCount }: TableProps) {
   return (
-    <section class="scroll" tabindex={0} aria-label={`${kind.label}, batch by batch`}>
+    <section class="scroll" tabindex={0} aria-label={say.batchByBatch(kind.label)}>
       <table class="compare-table trend-table">
         <caption>{kind.label}</caption>
         <thead>
           <tr>
-            <th scope="col">Batch</th>
-            <th scope="col">{kind.unit || 'Count'}</th>
-            <th scope="col">Step</th>
-            <th scope="col">Said of it</th>
+            <th scope="col">{say.batch}</th>
+            <th scope="col">{kind.unit || say.count}</th>
+            <th scope="col">{say.step}</th>
+            <th scope="col">{say.saidOfIt}</th>
           </tr>
         </thead>
         <tbody>
@@ -111,7 +119,7 @@ function TrendTable({ chart, kind, figures, isCount }: TableProps) {
               : [...signals.map((signal) => SIGNAL_WORDS[signal]), ...(jump ? [CONTROL_WORDS.jump] : [])];
             return (
               <tr key={batch?.id ?? at} data-said={said.length > 0 ? 'yes' : undefined}>
-                <th scope="row">{[batch?.batchNo || 'no number', batch?.day].join(' · ')}</th>
+                <th scope="row">{[batch?.batchNo || say.noNumber, batch?.day].join(' · ')}</th>
                 <td>{value === null ? COMPARE_WORDS.notRecorded : kind.text(value)}</td>
                 <td>{range === null ? '' : kind.text(range)}</td>
                 <td>{said.length > 0 ? <strong>! {said.join('; ')}</strong> : null}</td>

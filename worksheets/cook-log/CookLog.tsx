@@ -1,3 +1,4 @@
+import * as say from '#words/cook-log/CookLog.ts';
 import { later } from '../parts/later.tsx';
 import type { SiteLinks } from '../parts/links.ts';
 import { NotYet } from '../parts/not-yet.tsx';
@@ -24,13 +25,13 @@ const ClockPanel = later(() => import('../clocks/clock-panel.tsx').then((m) => m
 const KINDS = ['cook', 'smoke', 'reheat'] as const;
 
 const PLACES = [
-  ['limit', 'Limit'],
-  ['steps', 'Steps'],
-  ['probes', 'Probes'],
-  ['readings', 'Readings'],
+  ['limit', say.limit],
+  ['steps', say.steps],
+  ['probes', say.probes],
+  ['readings', say.readings],
   ['clocks', CLOCKS_TITLE],
-  ['forecast', 'Forecast'],
-  ['verdict', 'Verdict'],
+  ['forecast', say.forecast],
+  ['verdict', say.verdict],
 ] as const;
 
 /** Cook log: the named limit, the probes, the readings, and whether the limit was held. */
@@ -39,15 +40,15 @@ export default function CookLog({ links }: { links: SiteLinks }) {
     <WorksheetFrame links={links}>
       <Places places={PLACES} />
       <section aria-labelledby="limit">
-        <h2 id="limit">The limit</h2>
+        <h2 id="limit">{say.theLimit}</h2>
         <PlanFields />
       </section>
       <section aria-labelledby="steps">
-        <h2 id="steps">Steps, in the order of the work</h2>
+        <h2 id="steps">{say.stepsInTheOrderOfThe}</h2>
         <CookSteps />
       </section>
       <section aria-labelledby="probes">
-        <h2 id="probes">Probes</h2>
+        <h2 id="probes">{say.probes}</h2>
         <CookProbes />
       </section>
       <Readings />
@@ -56,20 +57,16 @@ export default function CookLog({ links }: { links: SiteLinks }) {
         <ClockPanel kinds={KINDS} meanwhile={<NotYet what={NO_CLOCK} />} />
       </section>
       <section aria-labelledby="forecast">
-        <h2 id="forecast">Forecast</h2>
-        <Forecast
-          meanwhile={
-            <p class="say">With a cook plan, every reading forecasts the finish. The probe rules.</p>
-          }
-        />
+        <h2 id="forecast">{say.forecast}</h2>
+        <Forecast meanwhile={<p class="say">{say.cookPlanEveryReadingForecasts}</p>} />
       </section>
       <section aria-labelledby="verdict">
-        <h2 id="verdict">Verdict</h2>
-        <Verdict meanwhile={<NotYet what="CANNOT TELL: nothing on the bench yet" />} />
+        <h2 id="verdict">{say.verdict}</h2>
+        <Verdict meanwhile={<NotYet what={say.cannotTellNothingOnTheBench} />} />
       </section>
       <section aria-labelledby="beside">
-        <h2 id="beside">Beside the verdict</h2>
-        <p class="say">For information. None of it turns a fail into a pass.</p>
+        <h2 id="beside">{say.besideTheVerdict}</h2>
+        <p class="say">{say.informationNoneTurnsFailInto}</p>
         <Information meanwhile={<NotYet />} />
       </section>
     </WorksheetFrame>
@@ -80,8 +77,8 @@ function Readings() {
   const written = useWrittenLog();
   return (
     <section aria-labelledby="readings">
-      <h2 id="readings">Readings</h2>
-      <StandPanel meanwhile={<NotYet what="Not yet computed: no reading, no verdict" />} />
+      <h2 id="readings">{say.readings}</h2>
+      <StandPanel meanwhile={<NotYet what={say.notYetComputedNoReadingNo} />} />
       <AtPresent meanwhile={null} />
       <LogChoice written={written} />
       <QuickEntry logId={written.id} logName={written.logs.length > 1 ? written.name : null} />

@@ -1,5 +1,6 @@
 import type { Reduction, ValueRow } from '@larderwright/calc/lethality';
 import { fixedText } from '@larderwright/calc/quantities';
+import * as say from '#words/cook-log/after.ts';
 import { durationWords } from '../parts/clock-text.ts';
 import { Worked } from '../parts/worked.tsx';
 import { afterCookWorkings, reductionText, VALUE_WORDS } from '../words/after-cook.ts';
@@ -8,27 +9,22 @@ const minutes = (value: number) => (value < 10 ? fixedText(value, 2, 'down') : f
 
 /** D in words a cook can place. */
 function resistance({ dRefMin, line, zIsDerived }: Reduction): string {
-  const z = `z ${fixedText(line.zC, 1)} °C${zIsDerived ? ', derived' : ''}`;
-  return `D ${fixedText(dRefMin, 2)} min at ${fixedText(line.refC, 1)} °C, ${z}`;
+  const z = `z ${fixedText(line.zC, 1)} °C${zIsDerived ? say.derived : ''}`;
+  return say.dMinAtC(fixedText(dRefMin, 2), fixedText(line.refC, 1), z);
 }
 
 /** Published organisms that fit the product, with what the log did to them. */
 export function Reductions({ reductions }: { reductions: readonly Reduction[] }) {
-  if (reductions.length === 0)
-    return (
-      <p class="say">
-        Log reductions: cannot tell. No published heat resistance fits what the formula names.
-      </p>
-    );
+  if (reductions.length === 0) return <p class="say">{say.logReductionsCannotTellNo}</p>;
   return (
     <>
       <table class="across">
-        <caption>Log reductions, come-up counted. Information: no rule here judges by a sum.</caption>
+        <caption>{say.logReductionsComeUpCounted}</caption>
         <thead>
           <tr>
-            <th scope="col">Organism, and where it was measured</th>
-            <th scope="col">To the end of heating</th>
-            <th scope="col">With carry-over</th>
+            <th scope="col">{say.organismAndWhereItWasMeasured}</th>
+            <th scope="col">{say.toTheEndOfHeating}</th>
+            <th scope="col">{say.withCarryOver}</th>
           </tr>
         </thead>
         <tbody>
@@ -37,7 +33,7 @@ export function Reductions({ reductions }: { reductions: readonly Reduction[] })
               <th scope="row">
                 {one.row.organism}, {one.row.food}
                 <p class="leg-probe">
-                  {resistance(one)}; {one.measuredC[0]} to {one.measuredC[1]} °C. {one.row.paper}
+                  {say.toC(resistance(one), one.measuredC[0], one.measuredC[1], one.row.paper)}
                 </p>
               </th>
               <td data-head="To the end of heating">{reductionText(one.atHeatEnd)}</td>
@@ -58,13 +54,13 @@ export function Values({ values }: { values: readonly ValueRow[] }) {
   return (
     <>
       <table class="across">
-        <caption>Pasteurisation values, min at Tref. Information.</caption>
+        <caption>{say.pasteurisationValuesMinTref}</caption>
         <thead>
           <tr>
-            <th scope="col">Reference</th>
-            <th scope="col">To the end of heating</th>
-            <th scope="col">With carry-over</th>
-            <th scope="col">Asked for elsewhere</th>
+            <th scope="col">{say.reference}</th>
+            <th scope="col">{say.toTheEndOfHeating}</th>
+            <th scope="col">{say.withCarryOver}</th>
+            <th scope="col">{say.askedForElsewhere}</th>
           </tr>
         </thead>
         <tbody>
@@ -86,4 +82,4 @@ export function Values({ values }: { values: readonly ValueRow[] }) {
 }
 
 /** Seconds of a hold in words. */
-export const holdText = (seconds: number) => (seconds === 0 ? 'no more' : durationWords(seconds / 60, 'up'));
+export const holdText = (seconds: number) => (seconds === 0 ? say.noMore : durationWords(seconds / 60, 'up'));

@@ -2,6 +2,7 @@ import type { Batch } from '@larderwright/calc/batch';
 import { type CookLogResult, type CookValues, thresholdC } from '@larderwright/calc/lethality';
 import type { CheckedReading } from '@larderwright/calc/probe-log';
 import { formatQuantity } from '@larderwright/calc/quantities';
+import * as say from '#words/cook-log/cook-chart.ts';
 import type { CurveLevel, CurveModel, CurveMoment, CurvePoint, CurveRun } from '../charts/index.ts';
 import { durationWords } from '../parts/clock-text.ts';
 import { curvePoint } from '../readings/curve-point.ts';
@@ -38,13 +39,13 @@ function levelsOf({ limit, logs }: CookValues): CurveLevel[] {
     {
       kind: 'limit',
       tempC: thresholdC(limit.stated, 'C'),
-      label: `limit ${limitTemp(limit.stated, 'minimum').text}`,
+      label: say.limit2(limitTemp(limit.stated, 'minimum').text),
     },
   ];
   const actions = logs.flatMap(({ hold }) => hold?.actionC ?? []);
   if (actions.length > 0) {
     const actionC = Math.max(...actions);
-    levels.push({ kind: 'act', tempC: actionC, label: `act at ${actionText(actionC)}` });
+    levels.push({ kind: 'act', tempC: actionC, label: say.actAt2(actionText(actionC)) });
   }
   return levels;
 }
@@ -53,7 +54,7 @@ function runsOf(ruling: CookLogResult | undefined): CurveRun[] {
   const run = ruling?.hold?.run;
   // A single reading is no stretch of time, unless the limit asks for none.
   if (!run || !ruling.hold || (run.endMs === run.startMs && ruling.state !== 'pass')) return [];
-  const label = `held ${durationWords(ruling.hold.countedS / 60, 'down')}`;
+  const label = say.held2(durationWords(ruling.hold.countedS / 60, 'down'));
   return [{ fromMs: run.startMs, toMs: run.endMs, label }];
 }
 
@@ -61,8 +62,8 @@ function momentsOf(batch: Batch): CurveMoment[] {
   return batch.process.steps
     .filter((step) => step.kind !== 'chill')
     .flatMap((step) => [
-      { iso: step.startedAt, label: step.kind === 'cook' ? 'in' : step.kind },
-      { iso: step.endedAt, label: 'out' },
+      { iso: step.startedAt, label: step.kind === 'cook' ? say.inWord : step.kind },
+      { iso: step.endedAt, label: say.out },
     ])
     .flatMap(({ iso, label }) => {
       const atMs = iso === null ? Number.NaN : Date.parse(iso);

@@ -1,6 +1,7 @@
 import type { ComeUp, CookLogResult } from '@larderwright/calc/lethality';
 import { COME_UP } from '@larderwright/calc/lethality';
 import { fixedText } from '@larderwright/calc/quantities';
+import * as say from '#words/cook-log/information.ts';
 import { tempText } from '../charts/temp-text.ts';
 import { Answer } from '../parts/answer.tsx';
 import { durationWords } from '../parts/clock-text.ts';
@@ -17,8 +18,8 @@ const minutes = (value: number) => `${fixedText(value, value < 10 ? 2 : 0, 'down
 
 function comeUpText({ minutes: taken, state, startUnknown }: ComeUp): string | null {
   if (taken === null) return null;
-  const time = `${startUnknown ? 'at least ' : ''}${durationWords(taken, 'up')}`;
-  return state === 'over' ? `${time}: over 6 h` : `${time} (within 6 h)`;
+  const time = `${startUnknown ? say.atLeast : ''}${durationWords(taken, 'up')}`;
+  return state === 'over' ? say.over6H(time) : say.within6H(time);
 }
 
 /** What the log says beside the verdict. None of it turns a fail into a pass. */
@@ -27,7 +28,7 @@ export function Information() {
     <Computed of={useShared($cook)}>
       {({ values, names, reductions, pasteurisation, loss }) =>
         values.logs.length === 0 ? (
-          <p class="say">No probe yet.</p>
+          <p class="say">{say.noProbeYet}</p>
         ) : (
           <>
             {values.logs.map((result) => (
@@ -44,10 +45,7 @@ export function Information() {
                 ) : null}
               </div>
             ))}
-            <p class="say">
-              A hold counts from the reading that reaches it: come-up is not in it. Carry-over counts while it
-              is logged at or above the limit. The sums above count both, and judge nothing.
-            </p>
+            <p class="say">{say.holdCountsReadingReachesComeUp}</p>
             <CookLossAnswer loss={loss} />
           </>
         )
@@ -62,16 +60,16 @@ function CookLossAnswer({ loss }: { loss: CookComputed['loss'] }) {
   return (
     <div class="answers">
       <Answer
-        label="Loss in the cook, estimate"
+        label={say.lossInTheCookEstimate}
         value={
           range === null
             ? null
-            : `${percentText(range.lowFraction, 0)} to ${percentText(range.highFraction, 0)}`
+            : say.to(percentText(range.lowFraction, 0), percentText(range.highFraction, 0))
         }
-        missing={doubt === null ? 'Cannot tell' : `Cannot tell: ${COOK_LOSS_DOUBT_WORDS[doubt]}`}
+        missing={doubt === null ? say.cannotTell : say.cannotTell2(COOK_LOSS_DOUBT_WORDS[doubt])}
         worked={<p>{afterCookWorkings.loss}</p>}
       >
-        <p>Weigh it finished: the sheet then prints what it lost.</p>
+        <p>{say.weighFinishedSheetThenPrints}</p>
       </Answer>
     </div>
   );
@@ -85,63 +83,45 @@ function LogInformation({ result, name }: { result: CookLogResult; name: string 
       {name ? <h3>{name}</h3> : null}
       <div class="answers">
         <Answer
-          label="Counted on readings"
+          label={say.countedOnReadings}
           value={hold && any ? durationWords(hold.countedS / 60, 'down') : null}
-          missing="Cannot tell: no limit or no reading"
-          worked={
-            <p>
-              First to last reading of the longest unbroken run at or above the action temperature, no two
-              more than 15 min apart. A lower reading, a doubtful one or a blank ends the run. The verdict
-              rests on this alone.
-            </p>
-          }
+          missing={say.cannotTellNoLimitOrNo}
+          worked={<p>{say.firstLastReadingLongest}</p>}
         />
         <Answer
-          label="By straight lines between readings (information)"
+          label={say.straightLinesBetweenReadings}
           value={hold && any ? durationWords(hold.interpolatedS / 60, 'down') : null}
-          missing="Cannot tell: no limit or no reading"
-          worked={
-            <p>
-              Longest stretch at or above the action temperature if the core went straight from reading to
-              reading, gaps over 60 min left out. It may be longer than what was shown.
-            </p>
-          }
+          missing={say.cannotTellNoLimitOrNo}
+          worked={<p>{say.longestStretchAboveAction}</p>}
         />
         <Answer
-          label="Highest reading"
+          label={say.highestReading}
           value={hold?.peakC == null ? null : `${tempText(hold.peakC)} °C`}
-          missing="No reading yet"
-          worked={<p>The highest of the readings that count. Derived.</p>}
+          missing={say.noReadingYet}
+          worked={<p>{say.highestReadingsCountDerived}</p>}
         />
         <Answer
-          label="Worth in minutes at 70 °C, whole log (information)"
+          label={say.worthMinutes70CWholeLog}
           value={any ? minutes(whole.exactMin) : null}
-          missing="No reading yet"
+          missing={say.noReadingYet}
           worked={
             <>
               <p>
-                Sum of 10^((T − 70 °C) ÷ 7.5 °C) × time along straight lines, from 60 °C up: Tref 70 °C, z 7.5
-                °C, D at 70 °C not used. To the end of heating: {minutes(atHeatEnd.exactMin)}. By trapezoids:{' '}
-                {minutes(whole.trapezoidMin)}. With the lower of two readings: {minutes(whole.failSafeMin)}.
+                {say.sum10T70C7(
+                  minutes(atHeatEnd.exactMin),
+                  minutes(whole.trapezoidMin),
+                  minutes(whole.failSafeMin),
+                )}
               </p>
-              <p>
-                With Tref 70 °C and z 10 °C, from all readings: {minutes(whole.z10Min)}. A sum of heat does
-                not judge a limit that names one temperature and one time.
-              </p>
+              <p>{say.tref70CZ10C(minutes(whole.z10Min))}</p>
             </>
           }
         />
         <Answer
-          label={`Come-up, ${COME_UP.fromC} to 54.4 °C`}
+          label={say.comeUpTo544C(COME_UP.fromC)}
           value={comeUpText(comeUp)}
-          missing="Not shown by the readings"
-          worked={
-            <p>
-              Last reading at or below 10 °C to the first at or above 54.4 °C (130 °F): the longest the
-              readings allow. Over 6 h, Staphylococcus may have made a toxin that cooking leaves. FSIS cooking
-              guideline, Appendix A.
-            </p>
-          }
+          missing={say.notShownByTheReadings}
+          worked={<p>{say.lastReadingBelow10CFirst}</p>}
         />
       </div>
     </>

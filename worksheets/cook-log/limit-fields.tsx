@@ -1,4 +1,5 @@
 import { SOURCES } from '@larderwright/calc/sources';
+import * as say from '#words/cook-log/limit-fields.ts';
 import { ChoiceField } from '../parts/choice-field.tsx';
 import { Computed } from '../parts/computed.tsx';
 import { at } from '../parts/finding-list.tsx';
@@ -19,33 +20,31 @@ function Limits({ cook }: { cook: CookComputed }) {
   const chosen = useAt('process.cookLimitId');
   const { choices, values, findings, birds } = cook;
   if (values.ruleSet === null) {
-    return <p class="say">Choose the rule set first; then its limits are offered here.</p>;
+    return <p class="say">{say.chooseRuleSetFirstThenLimits}</p>;
   }
   const chosenId = typeof chosen === 'string' ? chosen : '';
   const refusedChosen = choices.refused.flatMap(({ limits }) => limits).find(({ id }) => id === chosenId);
   const offered = [
     ...choices.fits.map(({ id, label }) => ({ value: id, label })),
-    ...(refusedChosen ? [{ value: chosenId, label: `${refusedChosen.label} (not for this batch)` }] : []),
+    ...(refusedChosen ? [{ value: chosenId, label: say.notForThisBatch2(refusedChosen.label) }] : []),
   ];
   return (
     <>
       <div class="plan">
         <ChoiceField
-          label="The one limit the plan names"
+          label={say.theOneLimitThePlanNames}
           value={chosenId}
-          empty={offered.length > 0 ? 'Not chosen' : 'None of this set may judge this batch'}
+          empty={offered.length > 0 ? say.notChosen : say.noneOfThisSetMayJudge}
           choices={offered}
           onChoose={(id) => editAt('process.cookLimitId', id === '' ? null : id)}
-          hint="Meeting another pair of the set is a note, not a pass."
+          hint={say.meetingAnotherPairSetNoteNot}
           findings={at(findings, 'process.cookLimitId')}
         />
       </div>
       <LimitCard cook={cook} />
       {choices.refused.map(({ reason, limits }) => (
         <details key={reason} class="limits-off">
-          <summary>
-            {limits.length} {limits.length === 1 ? 'limit' : 'limits'} of this set not offered
-          </summary>
+          <summary>{say.limitsOfThisSetNotOffered2(limits.length)}</summary>
           <p>{refusalWords(reason, birds)}</p>
           <ul>
             {limits.map(({ id, label }) => (
@@ -60,9 +59,9 @@ function Limits({ cook }: { cook: CookComputed }) {
 
 const MARK_WORDS = {
   confirmed: '',
-  memory: 'from memory, check the current text',
-  derived: 'worked out from the source',
-  'common-practice': 'common practice, no source',
+  memory: say.fromMemoryCheckTheCurrentText,
+  derived: say.workedOutFromTheSource,
+  'common-practice': say.commonPracticeNoSource,
 } as const;
 
 /** The chosen limit and what the probe must show for it. */
@@ -75,21 +74,21 @@ function LimitCard({ cook }: { cook: CookComputed }) {
   return (
     <div class="limit">
       <div class="answer">
-        <p class="answer-label">Limit at the coldest point</p>
+        <p class="answer-label">{say.limitAtTheColdestPoint}</p>
         <p class="answer-value">{limitTemp(limit.stated, 'minimum').text}</p>
-        <p>{hold ? holdWords(hold.printed) : 'no hold can be named for this batch'}</p>
+        <p>{hold ? holdWords(hold.printed) : say.noHoldCanBeNamedFor}</p>
       </div>
       <div class="answer">
-        <p class="answer-label">Action temperature: what the probe must show</p>
+        <p class="answer-label">{say.actionTemperatureWhatProbeMust}</p>
         {actions.length > 0 ? (
           <p class="answer-value">{actionText(Math.max(...actions))}</p>
         ) : (
-          <p class="answer-value answer-missing">Cannot tell: the probe’s error is not entered</p>
+          <p class="answer-value answer-missing">{say.cannotTellProbesErrorNot}</p>
         )}
         <p>
-          Limit plus the probe’s error, rounded up, with its offset taken off: a probe that shows too much
-          must show that much more.
-          {actions.length > 0 && unknown ? ' Another probe has no error entered.' : ''}
+          {say.limitPlusProbesErrorRoundedUp2(
+            actions.length > 0 && unknown ? say.anotherProbeHasNoErrorEntered : '',
+          )}
         </p>
       </div>
       <p class="verdict-basis">

@@ -1,4 +1,5 @@
 import type { LiveForecast } from '@larderwright/calc/cook-plan';
+import * as say from '#words/cook-log/live-chart.ts';
 import type { CurveModel, CurvePoint } from '../charts/index.ts';
 import type { LiveInput } from './live-run.ts';
 
@@ -27,19 +28,19 @@ export function liveChart(
       ...cookChart.series,
       {
         id: 'forecast',
-        name: 'Forecast',
+        name: say.forecast,
         points: points('forecast', outcome.timesMin, outcome.coreC),
         predicted: true,
       },
       {
         id: 'planned',
-        name: 'As planned',
+        name: say.asPlanned,
         points: points('planned', planned.timesMin, planned.coreC),
         predicted: true,
       },
     ],
     corridor: {
-      label: 'nine in ten of the kitchens the readings allow, coldest spot',
+      label: say.nineTenKitchensReadingsAllow,
       points: Array.from(timesMin, (timeMin, i) => ({
         atMs: startMs + timeMin * MINUTE_MS,
         lowC: lowC[i] ?? Number.NaN,
@@ -48,7 +49,7 @@ export function liveChart(
     },
     moments: [
       ...(cookChart.moments ?? []),
-      { atMs: startMs + outcome.prediction.heatEndMin * MINUTE_MS, label: 'pull, forecast' },
+      { atMs: startMs + outcome.prediction.heatEndMin * MINUTE_MS, label: say.pullForecast },
     ],
   };
 }

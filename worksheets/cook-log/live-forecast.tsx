@@ -1,5 +1,6 @@
 import type { LiveForecast, PlanBand } from '@larderwright/calc/cook-plan';
 import { useEffect, useState } from 'preact/hooks';
+import * as say from '#words/cook-log/live-forecast.ts';
 import { FittedChart } from '../charts/index.ts';
 import { $cookPlan } from '../cook-plan/computed.ts';
 import { degreesText, riseText } from '../cook-plan/text.ts';
@@ -17,10 +18,10 @@ import { liveChart } from './live-chart.ts';
 import { $live, followCook, type LiveInput, type NoForecast } from './live-run.ts';
 
 const WHY: Readonly<Record<NoForecast, string>> = {
-  'no-plan': 'Make a plan on the worksheet Cook plan: then every reading here forecasts the finish.',
-  'plan-open': 'The cook plan still lacks something: see the worksheet Cook plan.',
-  'no-start': 'Write when it went into the heat, in the steps above.',
-  'no-reading': 'The first reading begins the forecast.',
+  'no-plan': say.makePlanWorksheetCookPlanThen,
+  'plan-open': say.cookPlanStillLacksSomethingSee,
+  'no-start': say.writeWhenWentIntoHeatSteps,
+  'no-reading': say.firstReadingBeginsForecast,
 };
 
 /** What the core will do from here, learnt from the readings and told with its band. Information, never a verdict. */
@@ -34,10 +35,10 @@ export function Forecast() {
       <div aria-live="polite">
         {working ? (
           <p class="not-yet">
-            {value === null ? 'Forecast: being computed' : 'STALE: a newer reading is being reckoned with.'}
+            {value === null ? say.forecastBeingComputed : say.staleNewerReadingBeingReckoned}
           </p>
         ) : value === null ? (
-          <p class="not-yet">Cannot tell: no reading fits any plan of this kind.</p>
+          <p class="not-yet">{say.cannotTellNoReadingFitsAny}</p>
         ) : null}
       </div>
       {value !== null && madeFrom !== null ? (
@@ -57,45 +58,42 @@ function Told({ forecast, input }: { forecast: LiveForecast; input: LiveInput })
   const clock = (minutes: number) => clockAt(input.startMs + minutes * 60_000, offsetMin);
   const between = ({ low, high }: PlanBand) =>
     high === Number.POSITIVE_INFINITY
-      ? `not before ${clock(low)}; perhaps never`
-      : `${clock(low)} to ${clock(high)}`;
+      ? say.notBeforePerhapsNever(clock(low))
+      : say.to(clock(low), clock(high));
   const over = input.cook.heatEndMin !== null;
   return (
     <>
-      <p class="say">
-        Learnt from {used} {used === 1 ? 'reading' : 'readings'} of {input.logName}, which it meets within{' '}
-        {residualC.toFixed(1)} °C. A forecast is no reading: the probe rules.
-      </p>
+      <p class="say">{say.learntReadingsMeetsWithinC(used, input.logName, residualC.toFixed(1))}</p>
       <div class="answers">
         <Answer
-          label={`Core at ${degreesText(input.cook.problem.targetC)}`}
+          label={say.coreAt(degreesText(input.cook.problem.targetC))}
           value={prediction.targetMin === null ? null : clock(prediction.targetMin)}
-          missing={over ? 'Not reached, as forecast' : 'Never in this heat, as forecast'}
+          missing={over ? say.notReachedAsForecast : say.neverInThisHeatAsForecast}
           worked={<p>{cookPlanWorkings.curve}</p>}
         >
-          <p>Band: {between(bands.targetMin)}</p>
+          <p>{say.band(between(bands.targetMin))}</p>
         </Answer>
         <Answer
-          label={over ? 'Came out of the heat' : 'The moment to pull'}
+          label={over ? say.cameOutOfTheHeat : say.theMomentToPull}
           value={clock(prediction.heatEndMin)}
-          worked={<p>The core is at its target, and the hold that the limit asks for is over. Derived.</p>}
+          worked={<p>{say.coreTargetHoldLimitAsksOver}</p>}
         >
-          {over ? null : <p>Band: {between(bands.heatEndMin)}. Only with the core read at its target.</p>}
+          {over ? null : <p>{say.bandOnlyCoreReadTarget(between(bands.heatEndMin))}</p>}
         </Answer>
         <Answer
-          label="Carry-over, as forecast"
-          value={`${riseText(prediction.carryOverC)}, peak ${degreesText(prediction.peak.tempC, 'down')}`}
+          label={say.carryOverAsForecast}
+          value={say.peak(riseText(prediction.carryOverC), degreesText(prediction.peak.tempC, 'down'))}
           worked={<p>{cookPlanWorkings.carryOver}</p>}
         >
           <p>
-            Band of the peak: {degreesText(bands.peakC.low, 'down')} to {degreesText(bands.peakC.high, 'up')}
+            {say.bandOfThePeakTo(degreesText(bands.peakC.low, 'down'), degreesText(bands.peakC.high, 'up'))}
           </p>
         </Answer>
       </div>
       <ToChill last={forecast.lastMoment} clock={clock} />
       <Unlikely forecast={forecast} input={input} clock={clock} />
       {cook.state === 'ready' ? (
-        <FittedChart model={liveChart(cook.value.chart, input, forecast)} title="Readings and forecast" />
+        <FittedChart model={liveChart(cook.value.chart, input, forecast)} title={say.readingsAndForecast} />
       ) : null}
       {over ? <KeepOven forecast={forecast} /> : null}
     </>
@@ -108,22 +106,14 @@ function ToChill({ last, clock }: { last: LiveForecast['lastMoment']; clock: (mi
   return (
     <div class="answers">
       <Answer
-        label="Into the chill by, at the latest"
+        label={say.intoTheChillByAtThe}
         value={
-          last.byMin === null ? null : `${last.atLeast ? 'at least ' : ''}${clock(Math.floor(last.byMin))}`
+          last.byMin === null ? null : `${last.atLeast ? say.atLeast : ''}${clock(Math.floor(last.byMin))}`
         }
-        missing="Even at once it would be late by the slow edge: chill harder, or in less depth"
-        worked={
-          <p>
-            Longest wait out of the heat from which the planned chill still meets every leg, sought by the
-            heat engine. Derived.
-          </p>
-        }
+        missing={say.evenOnceWouldLateSlowEdge}
+        worked={<p>{say.longestWaitOutHeatPlannedChill}</p>}
       >
-        <p>
-          So that the planned chill meets every leg of the cooling rule, its films at the slow edge and every
-          time a fifth longer. The readings of the chill rule.
-        </p>
+        <p>{say.plannedChillMeetsEveryLeg}</p>
       </Answer>
     </div>
   );
@@ -136,13 +126,13 @@ function Unlikely(props: { forecast: LiveForecast; input: LiveInput; clock: (min
   return (
     <div class="finding" data-severity="caution">
       <p>
-        <strong class="finding-word">CAUTION</strong> Unlikely:{' '}
-        {forecast.unlikely
-          .flatMap((place) => input.cook.readings[place] ?? [])
-          .map(({ timeMin, tempC }) => `${tempC.toFixed(1)} °C at ${clock(timeMin)}`)
-          .join(', ')}
-        . Probe slipped, wrong unit, or out of the meat? Kept in the log and in the verdict; only the forecast
-        leaves it out. To take a reading out of the verdict, exclude it with reason and initials.
+        <strong class="finding-word">{say.caution}</strong>{' '}
+        {say.unlikelyProbeSlippedWrongUnit(
+          forecast.unlikely
+            .flatMap((place) => input.cook.readings[place] ?? [])
+            .map(({ timeMin, tempC }) => say.cAt(tempC.toFixed(1), clock(timeMin)))
+            .join(', '),
+        )}
       </p>
     </div>
   );
@@ -165,24 +155,27 @@ function KeepOven({ forecast }: { forecast: LiveForecast }) {
   const keep = () => {
     const known = name.trim();
     if (known === '') {
-      setSaid('Give it a name first: which oven, which pan.');
+      setSaid(say.giveNameFirstOvenPan);
       return;
     }
     setSaid(
       keepOven({ name: known.slice(0, 80), at: nowIso(), ...learnt })
-        ? `Kept as ${known}. The next cook plan offers it.`
-        : 'This device keeps nothing: write the figures down.',
+        ? say.keptAsTheNextCookPlan(known)
+        : say.deviceKeepsNothingWriteFigures,
     );
   };
   return (
     <div class="keep-oven">
       <p class="say">
-        This oven against the shipped figures: gives its heat × {figureText(learnt.filmFactor)}, heats the pan
-        × {figureText(learnt.heatingFactor)}, hotter than it shows by {figureText(learnt.mediumShiftC)} °C.
+        {say.ovenAgainstShippedFiguresGives(
+          figureText(learnt.filmFactor),
+          figureText(learnt.heatingFactor),
+          figureText(learnt.mediumShiftC),
+        )}
       </p>
       <div class="add-row">
         <label class="field">
-          <span class="field-label">Name of the oven record</span>
+          <span class="field-label">{say.nameOfTheOvenRecord}</span>
           <input
             class="field-input"
             type="text"
@@ -192,7 +185,7 @@ function KeepOven({ forecast }: { forecast: LiveForecast }) {
           />
         </label>
         <button type="button" onClick={keep}>
-          Keep it for the next plan
+          {say.keepItForTheNextPlan}
         </button>
       </div>
       <p class="say" role="status">

@@ -1,3 +1,4 @@
+import * as say from '#words/cook-log/log-book.ts';
 import { FittedChart } from '../charts/index.ts';
 import { Computed } from '../parts/computed.tsx';
 import { LastReadings } from '../readings/last-readings.tsx';
@@ -17,7 +18,7 @@ export function LogBook({ written }: { written: WrittenLog }) {
         <Computed of={useShared($cook)}>
           {({ chart, notes }) => (
             <>
-              {chart.series.length > 0 ? <FittedChart model={chart} title="Core through the cook" /> : null}
+              {chart.series.length > 0 ? <FittedChart model={chart} title={say.coreThroughTheCook} /> : null}
               <ReadingTable log={log} name={name} corrected={notes.corrected} says={notes.says} />
             </>
           )}

@@ -1,3 +1,4 @@
+import * as say from '#words/cook-log/plan-fields.ts';
 import { at } from '../parts/finding-list.tsx';
 import { later } from '../parts/later.tsx';
 import { RuleSetField } from '../parts/rule-set-field.tsx';
@@ -18,21 +19,14 @@ export function PlanFields() {
       <div class="plan">
         <RuleSetField
           subject="cook"
-          label="Whose rule on cooking"
-          empty="Not chosen: no limit can be judged"
+          label={say.whoseRuleOnCooking}
+          empty={say.notChosenNoLimitCanBe}
           choices={COOK_RULE_SET_NAMES}
-          hint="The one your authority enforces. Rules are never blended."
+          hint={say.oneAuthorityEnforcesRulesNever}
           findings={computed.state === 'ready' ? at(computed.value.findings, 'process.cookRuleSetId') : []}
         />
       </div>
-      <LimitFields
-        meanwhile={
-          <p class="say">
-            The one limit: ______ °C (______ °F), held ______. Choose the rule set first; then its limits are
-            offered here.
-          </p>
-        }
-      />
+      <LimitFields meanwhile={<p class="say">{say.oneLimitCFHeldChoose}</p>} />
     </>
   );
 }

@@ -1,3 +1,4 @@
+import * as say from '#words/cook-log/present.ts';
 import { tempText } from '../charts/temp-text.ts';
 import { Answer } from '../parts/answer.tsx';
 import { clockAt } from '../parts/clock-text.ts';
@@ -19,22 +20,31 @@ export function AtPresent() {
             {present.map(({ logId, surelyC, row, remainingS, untilMs, isPlans }) => (
               <Answer
                 key={logId}
-                label={`If it stays at this temperature${present.length > 1 ? `, ${names.get(logId) ?? ''}` : ''}`}
+                label={say.ifItStaysAtThisTemperature2(
+                  present.length > 1 ? `, ${names.get(logId) ?? ''}` : '',
+                )}
                 value={
                   row === null || remainingS === null || untilMs === null
                     ? null
-                    : `${limitTemp(row.limit.stated, 'minimum').text}, ${holdWords(row.hold.printed)}: ${holdText(remainingS)}, until ${clockAt(Math.ceil(untilMs / 60_000) * 60_000, chart.offsetMin)}`
+                    : say.until2(
+                        limitTemp(row.limit.stated, 'minimum').text,
+                        holdWords(row.hold.printed),
+                        holdText(remainingS),
+                        clockAt(Math.ceil(untilMs / 60_000) * 60_000, chart.offsetMin),
+                      )
                 }
-                missing={`Nothing: the rule set lists no row at or below ${tempText(surelyC)} °C. Heat on.`}
+                missing={say.nothingRuleSetListsNoRow2(tempText(surelyC))}
                 worked={<p>{afterCookWorkings.present}</p>}
               >
                 <p>
-                  Surely {tempText(surelyC)} °C now, the probe’s error taken off.{' '}
-                  {row === null
-                    ? ''
-                    : isPlans
-                      ? 'This is the limit the plan names.'
-                      : 'Not the limit the plan names: meeting it is a note and no pass, unless the plan is changed.'}
+                  {say.surelyCNowProbesErrorTaken2(
+                    tempText(surelyC),
+                    row === null
+                      ? ''
+                      : isPlans
+                        ? say.thisIsTheLimitThePlan
+                        : say.notLimitPlanNamesMeetingNote,
+                  )}
                 </p>
               </Answer>
             ))}

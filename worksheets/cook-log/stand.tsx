@@ -1,10 +1,11 @@
+import * as say from '#words/cook-log/stand.ts';
 import { Computed } from '../parts/computed.tsx';
 import { useShared } from '../state/use-shared.ts';
 import { holdUntilWords, probeStandWords, standLine } from '../words/cook-stand.ts';
 import { wordsOf } from '../words/index.ts';
 import { $cook } from './computed.ts';
 
-const STATE_WORD = { pass: 'PASS', fail: 'FAIL', 'cannot-tell': 'CANNOT TELL' } as const;
+const STATE_WORD = { pass: say.pass, fail: say.fail, 'cannot-tell': say.cannotTell } as const;
 
 /** Where the cook stands, in words that are read from across the kitchen. */
 export function StandPanel() {

@@ -1,5 +1,6 @@
 import { newCookPlanSlice } from '@larderwright/calc/cook-plan';
 import type { Finding } from '@larderwright/calc/findings';
+import * as say from '#words/cook-plan/CookPlan.ts';
 import { PlanFields } from '../cook-log/plan-fields.tsx';
 import { at } from '../parts/finding-list.tsx';
 import { later } from '../parts/later.tsx';
@@ -26,13 +27,13 @@ const SectionView = later(() => import('./section.tsx').then((m) => m.SectionVie
 const WhatIf = later(() => import('./what-if.tsx').then((m) => m.WhatIf));
 
 const PLACES = [
-  ['mould', 'Mould'],
-  ['heat', 'Heat'],
-  ['aim', 'Limit'],
-  ['cold', 'Chill'],
-  ['predicted', 'Predicted'],
-  ['cut', 'Cut'],
-  ['what-if', 'What if'],
+  ['mould', say.mould],
+  ['heat', say.heat],
+  ['aim', say.limit],
+  ['cold', say.chill],
+  ['predicted', say.predicted],
+  ['cut', say.cut],
+  ['what-if', say.whatIf],
 ] as const;
 
 /** Cook plan: what the core will do from the first warm degree to the last cold one, before it is cooked. */
@@ -43,42 +44,42 @@ export default function CookPlan({ links, standing }: { links: SiteLinks; standi
     <WorksheetFrame links={links}>
       <Places places={PLACES} />
       <section aria-labelledby="mould">
-        <h2 id="mould">The mould and what is in it</h2>
+        <h2 id="mould">{say.theMouldAndWhatIsIn}</h2>
         <MouldFields findings={findings} />
       </section>
       <section aria-labelledby="heat">
-        <h2 id="heat">The heat</h2>
+        <h2 id="heat">{say.theHeat}</h2>
         <HeatFields findings={findings} />
         <OvenFields findings={findings} />
       </section>
       <section aria-labelledby="aim">
-        <h2 id="aim">How far</h2>
+        <h2 id="aim">{say.howFar}</h2>
         <PlanFields />
         <AimFields findings={findings} />
       </section>
       <section aria-labelledby="cold">
-        <h2 id="cold">Rest, press and chill</h2>
+        <h2 id="cold">{say.restPressAndChill}</h2>
         <RestFields findings={findings} />
         <ChillList findings={findings} />
         <AddChill />
         <CoolRule findings={findings} />
       </section>
       <section aria-labelledby="predicted">
-        <h2 id="predicted">What it predicts</h2>
+        <h2 id="predicted">{say.whatItPredicts}</h2>
         <p class="say">
           <strong>{COOK_PLAN_TRUST}</strong>
         </p>
-        <Prediction meanwhile={<NotYet what="The curve: not yet computed" />} />
+        <Prediction meanwhile={<NotYet what={say.theCurveNotYetComputed} />} />
       </section>
       <section aria-labelledby="cut">
-        <h2 id="cut">The cut through the middle</h2>
-        <SectionView meanwhile={<NotYet what="The cut: not yet computed" />} />
+        <h2 id="cut">{say.theCutThroughTheMiddle}</h2>
+        <SectionView meanwhile={<NotYet what={say.theCutNotYetComputed} />} />
       </section>
       <section aria-labelledby="what-if">
-        <h2 id="what-if">What if</h2>
+        <h2 id="what-if">{say.whatIf}</h2>
         <WhatIf meanwhile={<NotYet />} />
       </section>
-      <CardDesk about="The plan for the oven: every input, the predicted times with boxes for what happens, the curve and two cuts.">
+      <CardDesk about={say.planOvenEveryInputPredicted}>
         {(paper) => <PlanCard paper={paper} standing={standing} />}
       </CardDesk>
     </WorksheetFrame>
@@ -90,10 +91,10 @@ function CoolRule({ findings }: { findings: readonly Finding[] }) {
     <div class="plan">
       <RuleSetField
         subject="cool"
-        label="Whose rule on cooling"
-        empty="Not chosen: no leg can be looked at"
+        label={say.whoseRuleOnCooling}
+        empty={say.notChosenNoLegCanBe}
         choices={COOL_RULE_SET_NAMES}
-        hint="The one your authority enforces."
+        hint={say.theOneYourAuthorityEnforces}
         findings={at(findings, 'process.coolRuleSetId')}
       />
     </div>

@@ -3,6 +3,7 @@ import type { Finding } from '@larderwright/calc/findings';
 import { rangeIn } from '@larderwright/calc/quantities';
 import { Fragment } from 'preact';
 import { useState } from 'preact/hooks';
+import * as say from '#words/cook-plan/chill-list.ts';
 import { ChoiceField } from '../parts/choice-field.tsx';
 import { RemovedRowLine, RowTools } from '../parts/row-tools.tsx';
 import { newId } from '../state/clock.ts';
@@ -15,8 +16,8 @@ import { MINUTES, PlanChoice, PlanField, TEMPS } from './plan-field.tsx';
 const LIST = 'cookPlan.chill';
 const KINDS = Object.entries(CHILL_KIND_NAMES).map(([value, label]) => ({ value, label }));
 const COLDS = rangeIn('C', -40, 30);
-const STANDING = { apart: 'Apart, air all round', stacked: 'Stacked' };
-const TOPS = { open: 'Open', covered: 'Covered' };
+const STANDING = { apart: say.apartAirAllRound, stacked: say.stacked };
+const TOPS = { open: say.open, covered: say.covered };
 
 /** The stages of the chill, in order. */
 export function ChillList({ findings }: { findings: readonly Finding[] }) {
@@ -42,7 +43,7 @@ interface ChillRowProps {
 }
 
 function ChillRow({ leg, place, last, findings }: ChillRowProps) {
-  const name = `Chill ${place + 1}`;
+  const name = say.chill(place + 1);
   const of = `chill.${leg.id}`;
   const wet = leg.kind === 'ice-bath' || leg.kind === 'stirred-ice-bath';
   return (
@@ -52,10 +53,10 @@ function ChillRow({ leg, place, last, findings }: ChillRowProps) {
       </p>
       <RowTools list={LIST} id={leg.id} label={name} first={place === 0} last={last} />
       <div class="fields ledger-more">
-        <PlanChoice of={`${of}.kind`} label={`${name} is`} names={CHILL_KIND_NAMES} />
+        <PlanChoice of={`${of}.kind`} label={say.is(name)} names={CHILL_KIND_NAMES} />
         <PlanField
           of={`${of}.temp`}
-          label={`${name} at`}
+          label={say.at(name)}
           kind="temperature"
           units={TEMPS}
           range={COLDS}
@@ -63,22 +64,22 @@ function ChillRow({ leg, place, last, findings }: ChillRowProps) {
         />
         <PlanField
           of={`${of}.minutes`}
-          label={`${name} for`}
+          label={say.forWord(name)}
           kind="time"
           units={MINUTES}
           range={rangeIn('h', 0, 72)}
-          hint="Blank: until the core reads"
+          hint={say.blankUntilTheCoreReads}
           findings={findings}
         />
         <PlanField
           of={`${of}.until`}
-          label={`${name} until the core reads`}
+          label={say.untilTheCoreReads(name)}
           kind="temperature"
           units={TEMPS}
           findings={findings}
         />
-        {wet ? null : <PlanChoice of={`${of}.standing`} label={`${name}: moulds stand`} names={STANDING} />}
-        <PlanChoice of={`${of}.top`} label={`${name}: their tops are`} names={TOPS} />
+        {wet ? null : <PlanChoice of={`${of}.standing`} label={say.mouldsStand(name)} names={STANDING} />}
+        <PlanChoice of={`${of}.top`} label={say.theirTopsAre(name)} names={TOPS} />
       </div>
     </li>
   );
@@ -91,13 +92,13 @@ export function AddChill() {
   return (
     <div class="add-row">
       <ChoiceField
-        label="Another stage of the chill"
+        label={say.anotherStageOfTheChill}
         value={kind}
         choices={KINDS}
         onChoose={(value) => setKind(value as ChillKind)}
       />
       <button type="button" disabled={waking} onClick={() => addRow(LIST, newChillLeg(newId(), kind))}>
-        Add the stage
+        {say.addTheStage}
       </button>
     </div>
   );

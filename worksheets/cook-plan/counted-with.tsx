@@ -1,5 +1,6 @@
 import { type MixProperties, mixProperties } from '@larderwright/calc/cook-plan';
 import { fixedText } from '@larderwright/calc/quantities';
+import * as say from '#words/cook-plan/counted-with.ts';
 import { FigureTable } from '../parts/figure-table.tsx';
 import { percentText } from '../parts/number-text.ts';
 import { cookPlanWorkings, mixWords } from '../words/cook-plan.ts';
@@ -24,7 +25,7 @@ export function CountedWith({ plan }: { plan: CookPlanComputed }) {
           </p>
           <FigureTable
             caption={mixWords.caption}
-            columns={['At', 'Conducts, W/(m·K)', 'Takes for one degree, kJ/(kg·K)']}
+            columns={[say.at, say.conductsWMK, say.takesForOneDegreeKjKg]}
             rows={mix.rows.map(({ tempC, conductivityWmK, heatKJkgK }) => ({
               key: String(tempC),
               head: `${tempC} °C (${fixedText(tempC * 1.8 + 32, 0)} °F)`,

@@ -2,6 +2,7 @@ import type { CookMethod } from '@larderwright/calc/cook-plan';
 import type { Finding } from '@larderwright/calc/findings';
 import type { MouldItem } from '@larderwright/calc/mould';
 import { type Entry, rangeIn } from '@larderwright/calc/quantities';
+import * as say from '#words/cook-plan/fields.ts';
 import { AltitudeField } from '../parts/altitude-field.tsx';
 import { ChoiceField } from '../parts/choice-field.tsx';
 import { at } from '../parts/finding-list.tsx';
@@ -25,20 +26,20 @@ export function MouldFields({ findings }: FieldsProps) {
     <>
       <WhichMould findings={findings} />
       <div class="fields">
-        <PlanChoice of="vessel" label="The mould is of" names={VESSEL_NAMES} findings={findings} />
+        <PlanChoice of="vessel" label={say.theMouldIsOf} names={VESSEL_NAMES} findings={findings} />
         <PlanField
           of="wall"
-          label="Its wall"
+          label={say.itsWall}
           kind="length"
           units={LENGTHS}
           range={rangeIn('mm', 0, 30)}
-          hint="Blank: the usual thickness. Stoneware 8 mm, cast iron 4 mm, tinplate 0.5 mm."
+          hint={say.blankUsualThicknessStoneware8}
           findings={findings}
         />
-        <PlanChoice of="lid" label="Over its top" names={LID_NAMES} findings={findings} />
+        <PlanChoice of="lid" label={say.overItsTop} names={LID_NAMES} findings={findings} />
         <PlanField
           of="start"
-          label="Core when it goes in"
+          label={say.coreWhenItGoesIn}
           kind="temperature"
           units={TEMPS}
           range={CORES}
@@ -46,11 +47,11 @@ export function MouldFields({ findings }: FieldsProps) {
         />
       </div>
       <details class="pack">
-        <summary>The mix, where the formula does not say</summary>
+        <summary>{say.mixWhereFormulaDoesNotSay}</summary>
         <div class="fields">
-          <PlanField of="water" label="Water of the mix" kind="fraction" findings={findings} />
-          <PlanField of="protein" label="Protein of the mix" kind="fraction" findings={findings} />
-          <PlanField of="fat" label="Fat of the mix" kind="fraction" findings={findings} />
+          <PlanField of="water" label={say.waterOfTheMix} kind="fraction" findings={findings} />
+          <PlanField of="protein" label={say.proteinOfTheMix} kind="fraction" findings={findings} />
+          <PlanField of="fat" label={say.fatOfTheMix} kind="fraction" findings={findings} />
         </div>
       </details>
     </>
@@ -61,23 +62,17 @@ export function MouldFields({ findings }: FieldsProps) {
 function WhichMould({ findings }: FieldsProps) {
   const moulds = useAt('mould.moulds') as readonly MouldItem[];
   const mouldId = useAt('cookPlan.mouldId');
-  if (moulds.length === 0)
-    return (
-      <p class="say">
-        The mould comes from the worksheet Mould, lining and fill: measure it there first. Mould: ______ ×
-        ______ × ______ mm.
-      </p>
-    );
+  if (moulds.length === 0) return <p class="say">{say.mouldComesWorksheetMouldLining}</p>;
   if (moulds.length === 1) return null;
   return (
     <div class="fields">
       <ChoiceField
-        label="Planned for"
+        label={say.plannedFor}
         value={typeof mouldId === 'string' ? mouldId : ''}
-        empty="Not chosen: no curve"
+        empty={say.notChosenNoCurve}
         choices={moulds.map(({ id, name, shape }) => ({ value: id, label: name || SHAPE_NAMES[shape] }))}
         onChoose={(id) => editAt('cookPlan.mouldId', id === '' ? null : id)}
-        hint="The deepest decides when the oven is empty and the chiller is needed."
+        hint={say.deepestDecidesWhenOvenEmpty}
         findings={at(findings, 'cookPlan.mouldId')}
       />
     </div>
@@ -89,11 +84,11 @@ export function HeatFields({ findings }: FieldsProps) {
   const method = useAt('cookPlan.method') as CookMethod;
   return (
     <div class="fields">
-      <PlanChoice of="method" label="Cooked in" names={METHOD_NAMES} findings={findings} />
+      <PlanChoice of="method" label={say.cookedIn} names={METHOD_NAMES} findings={findings} />
       {method === 'steam' ? (
         <PlanField
           of="steam"
-          label="Steam oven at"
+          label={say.steamOvenAt}
           kind="temperature"
           units={TEMPS}
           range={OVENS}
@@ -102,7 +97,7 @@ export function HeatFields({ findings }: FieldsProps) {
       ) : method === 'poach' ? (
         <PlanField
           of="kettle"
-          label="Water of the kettle at"
+          label={say.waterOfTheKettleAt}
           kind="temperature"
           units={TEMPS}
           range={WATERS}
@@ -111,7 +106,7 @@ export function HeatFields({ findings }: FieldsProps) {
       ) : (
         <PlanField
           of="oven"
-          label="Oven at"
+          label={say.ovenAt}
           kind="temperature"
           units={TEMPS}
           range={OVENS}
@@ -119,44 +114,40 @@ export function HeatFields({ findings }: FieldsProps) {
         />
       )}
       {method === 'bath' || method === 'oven' ? (
-        <PlanChoice of="fan" label="Air of the oven" names={FANS} />
+        <PlanChoice of="fan" label={say.airOfTheOven} names={FANS} />
       ) : null}
       {method === 'bath' ? <BathFields findings={findings} /> : null}
       {method === 'poach' ? (
         <PlanField
           of="level"
-          label="Water stands at"
+          label={say.waterStandsAt}
           kind="length"
           units={LENGTHS}
-          hint="Over the base of the mould. Blank: over the top of it."
+          hint={say.overBaseMouldBlankOverTop}
           findings={findings}
         />
       ) : null}
-      <AltitudeField
-        asking="cookPlan.altitude"
-        hint="Water boils lower up there. Blank: the sea. The thermometer check shares it."
-        findings={findings}
-      />
+      <AltitudeField asking="cookPlan.altitude" hint={say.waterBoilsLowerUpThereBlank} findings={findings} />
     </div>
   );
 }
 
-const COVERS = { covered: 'Covered: lid or foil over the whole pan', open: 'Open' };
-const FANS = { still: 'Still', fan: 'With its fan' };
+const COVERS = { covered: say.coveredLidFoilOverWholePan, open: say.open };
+const FANS = { still: say.still, fan: say.withItsFan };
 
 function BathFields({ findings }: FieldsProps) {
   return (
     <>
       <PlanField
         of="bathWater"
-        label="Water in the pan"
+        label={say.waterInThePan}
         kind="mass"
         units={['kg', 'g', 'lb']}
         findings={findings}
       />
       <PlanField
         of="bathStart"
-        label="Water goes in at"
+        label={say.waterGoesInAt}
         kind="temperature"
         units={TEMPS}
         range={WATERS}
@@ -164,27 +155,27 @@ function BathFields({ findings }: FieldsProps) {
       />
       <PlanChoice
         of="cover"
-        label="The pan is"
+        label={say.thePanIs}
         names={COVERS}
-        hint="An open bath stays at 70 to 87 °C (158 to 189 °F) in most ovens; a covered one climbs to the boil."
+        hint={say.openBathStays7087C}
         findings={findings}
       />
       <PlanField
         of="mouldsInPan"
-        label="Moulds in this pan"
+        label={say.mouldsInThisPan}
         kind="count"
         range={{ min: 1, max: 60 }}
         findings={findings}
       />
-      <PlanField of="panLength" label="Pan, long" kind="length" units={LENGTHS} findings={findings} />
-      <PlanField of="panWidth" label="Pan, wide" kind="length" units={LENGTHS} findings={findings} />
-      <PlanField of="panHeight" label="Pan, deep" kind="length" units={LENGTHS} findings={findings} />
+      <PlanField of="panLength" label={say.panLong} kind="length" units={LENGTHS} findings={findings} />
+      <PlanField of="panWidth" label={say.panWide} kind="length" units={LENGTHS} findings={findings} />
+      <PlanField of="panHeight" label={say.panDeep} kind="length" units={LENGTHS} findings={findings} />
       <PlanField
         of="level"
-        label="Water stands at"
+        label={say.waterStandsAt}
         kind="length"
         units={LENGTHS}
-        hint="Over the base of the mould. Blank: worked out from water and pan."
+        hint={say.overBaseMouldBlankWorkedOut}
         findings={findings}
       />
     </>
@@ -197,20 +188,20 @@ export function AimFields({ findings }: FieldsProps) {
     <div class="fields">
       <PlanField
         of="target"
-        label="Core to reach"
+        label={say.coreToReach}
         kind="temperature"
         units={TEMPS}
         range={CORES}
-        hint="Blank: the limit that was chosen."
+        hint={say.blankTheLimitThatWasChosen}
         findings={findings}
       />
       <PlanField
         of="hold"
-        label="Kept in the heat from then on"
+        label={say.keptInTheHeatFromThen}
         kind="time"
         units={MINUTES}
         range={rangeIn('h', 0, 24)}
-        hint="Blank: the hold of that limit, as its table prints it. Nothing is worked out between two rows."
+        hint={say.blankHoldLimitTablePrints}
         findings={findings}
       />
     </div>
@@ -222,18 +213,18 @@ export function RestFields({ findings }: FieldsProps) {
   const pressed = (useAt('cookPlan.press') as Entry).text.trim() !== '';
   return (
     <div class="fields">
-      <PlanField of="rest" label="Rests for" kind="time" units={MINUTES} findings={findings} />
-      <PlanField of="room" label="in a room of" kind="temperature" units={TEMPS} findings={findings} />
+      <PlanField of="rest" label={say.restsFor} kind="time" units={MINUTES} findings={findings} />
+      <PlanField of="room" label={say.inARoomOf} kind="temperature" units={TEMPS} findings={findings} />
       <PlanField
         of="press"
-        label="Under the press for"
+        label={say.underThePressFor}
         kind="time"
         units={MINUTES}
-        hint="In the cold, board on top. Blank: not pressed before the chill."
+        hint={say.coldBoardTopBlankNotPressed}
         findings={findings}
       />
       {pressed ? (
-        <PlanField of="pressAir" label="in air of" kind="temperature" units={TEMPS} findings={findings} />
+        <PlanField of="pressAir" label={say.inAirOf} kind="temperature" units={TEMPS} findings={findings} />
       ) : null}
     </div>
   );

@@ -1,4 +1,5 @@
 import type { PlanOutcome } from '@larderwright/calc/cook-plan';
+import * as say from '#words/cook-plan/filled-card.ts';
 import type { Paper } from '../batch-sheet/sheet-page.tsx';
 import { CurveChart } from '../charts/curve-chart.tsx';
 import { SectionPicture, sectionSummary } from '../charts/section-picture.tsx';
@@ -31,7 +32,7 @@ export function FilledCard({ paper, standing }: { paper: Paper; standing: string
   const { findings, values } = plan.judge(outcome);
   return (
     <PrintCard
-      title="Cook plan"
+      title={say.cookPlan}
       head={plan.head}
       paper={paper}
       stops={stopLines([], findings)}
@@ -40,7 +41,7 @@ export function FilledCard({ paper, standing }: { paper: Paper; standing: string
       <CardBlocks blocks={planBlocks(plan, values.levelMm, outcome, bands)} />
       <p class="rule-line">{COOK_PLAN_TRUST_SHORT}</p>
       {outcome === null ? (
-        <p class="rule-line">The curve is not computed.</p>
+        <p class="rule-line">{say.theCurveIsNotComputed}</p>
       ) : (
         <>
           <div class="card-chart">

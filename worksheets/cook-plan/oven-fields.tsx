@@ -2,6 +2,7 @@ import { shippedOven } from '@larderwright/calc/cook-plan';
 import type { Finding } from '@larderwright/calc/findings';
 import { enteredEntry, rangeIn } from '@larderwright/calc/quantities';
 import { useEffect, useState } from 'preact/hooks';
+import * as say from '#words/cook-plan/oven-fields.ts';
 import { ChoiceField } from '../parts/choice-field.tsx';
 import { figureText, type KeptOven, keptOvens } from '../state/oven-records.ts';
 import { editAt } from '../state/store.ts';
@@ -32,33 +33,33 @@ export function OvenFields({ findings }: { findings: readonly Finding[] }) {
   const names = [...new Set([...kept.map((oven) => oven.name), ...(name === SHIPPED ? [] : [name])])];
   return (
     <details class="pack">
-      <summary>Oven record: what an earlier cook taught about this oven</summary>
+      <summary>{say.ovenRecordWhatEarlierCook}</summary>
       <div class="fields">
         <ChoiceField
-          label="Oven record"
+          label={say.ovenRecord}
           value={name}
-          empty="None: the shipped figures"
+          empty={say.noneTheShippedFigures}
           choices={names.map((each) => ({ value: each, label: each }))}
           onChoose={choose}
-          hint="A finished cook log with a plan can leave one."
+          hint={say.finishedCookLogPlanCanLeave}
         />
         <PlanField
           of="ovenRecord.films"
-          label="Air and water give their heat, times"
+          label={say.airAndWaterGiveTheirHeat}
           kind="ratio"
           range={{ min: 0.1, max: 10 }}
           findings={findings}
         />
         <PlanField
           of="ovenRecord.heating"
-          label="The oven heats the pan, times"
+          label={say.theOvenHeatsThePanTimes}
           kind="ratio"
           range={{ min: 0.1, max: 10 }}
           findings={findings}
         />
         <PlanField
           of="ovenRecord.shift"
-          label="Hotter than it shows by"
+          label={say.hotterThanItShowsBy}
           kind="temperature-difference"
           units={['dC', 'dF']}
           range={rangeIn('dC', -40, 40)}

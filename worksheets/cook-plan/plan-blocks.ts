@@ -7,6 +7,7 @@ import {
   type PlanOutcome,
 } from '@larderwright/calc/cook-plan';
 import { fixedText, type QuantityKind, type Unit } from '@larderwright/calc/quantities';
+import * as say from '#words/cook-plan/plan-blocks.ts';
 import { filled, heightOf, words } from '../batch-sheet/build/filled.ts';
 import type { Filled } from '../batch-sheet/sheet-model.ts';
 import type { CardBlock, CardBox } from '../parts/card-blocks.tsx';
@@ -47,139 +48,139 @@ export function planBlocks(
   const prediction = outcome?.prediction ?? null;
   return [
     {
-      title: 'The plan',
+      title: say.thePlan,
       rows: [
         [
-          { label: 'Product', value: words(batch.product.name), broad: true },
-          { label: 'Mould', value: mould ? mould.name || SHAPE_NAMES[mould.shape] : null, wide: true },
+          { label: say.product, value: words(batch.product.name), broad: true },
+          { label: say.mould, value: mould ? mould.name || SHAPE_NAMES[mould.shape] : null, wide: true },
           {
-            label: 'Filled deep',
+            label: say.filledDeep,
             value: made(ground.body ? `${ground.body.fillDepthMm.toFixed(0)} mm` : null),
             unit: 'mm',
           },
-          { label: 'Of', value: VESSEL_NAMES[slice.vessel] },
+          { label: say.ofWord, value: VESSEL_NAMES[slice.vessel] },
           {
-            label: 'Wall',
+            label: say.wall,
             value:
               filled('length', slice.wall, 'mm') ??
               made(reading.wallMm === null ? null : `${reading.wallMm} mm`),
             unit: 'mm',
           },
-          { label: 'Over its top', value: LID_NAMES[slice.lid] },
+          { label: say.overItsTop, value: LID_NAMES[slice.lid] },
         ],
         [
           {
-            label: 'Mix: water',
+            label: say.mixWater,
             value: mixText(ground.mixAssumed, ground.composition?.water, slice.water.origin),
             unit: '%',
           },
           {
-            label: 'protein',
+            label: say.protein,
             value: mixText(ground.mixAssumed, ground.composition?.protein, slice.protein.origin),
             unit: '%',
           },
           {
-            label: 'fat',
+            label: say.fat,
             value: mixText(ground.mixAssumed, ground.composition?.fat, slice.fat.origin),
             unit: '%',
           },
-          box('Goes in at', 'temperature', 'start', 'C'),
+          box(say.goesInAt, 'temperature', 'start', 'C'),
           {
-            label: 'Core to reach',
+            label: say.coreToReach,
             value:
               filled('temperature', slice.target, slice.target.unit) ??
               made(targetC === null ? null : degreesText(targetC, 'up')),
             unit: '°C',
           },
           {
-            label: 'Kept in heat',
+            label: say.keptInHeat,
             value: filled('time', slice.hold, 'min') ?? made(holdMin === null ? null : timeWords(holdMin)),
             unit: 'min',
           },
         ],
         [
-          { label: 'Cooked in', value: METHOD_NAMES[slice.method], wide: true },
-          box('At', 'temperature', medium, 'C'),
-          { label: 'Air', value: slice.fan === 'fan' ? 'with its fan' : 'still' },
+          { label: say.cookedIn, value: METHOD_NAMES[slice.method], wide: true },
+          box(say.at, 'temperature', medium, 'C'),
+          { label: say.air, value: slice.fan === 'fan' ? say.withItsFan : 'still' },
           ...(bath
             ? [
-                box('Water', 'mass', 'bathWater', 'kg'),
-                box('in at', 'temperature', 'bathStart', 'C'),
-                { label: 'Pan', value: slice.cover },
+                box(say.water, 'mass', 'bathWater', 'kg'),
+                box(say.inAt, 'temperature', 'bathStart', 'C'),
+                { label: say.pan, value: slice.cover },
               ]
             : []),
-          { label: 'Height', value: heightOf(altitude), unit: 'm' },
+          { label: say.height, value: heightOf(altitude), unit: 'm' },
         ],
         [
           ...(bath
             ? [
-                box('Moulds in it', 'count', 'mouldsInPan', 'count'),
-                { label: 'Pan: long, wide, deep', value: panText(slice), wide: true },
+                box(say.mouldsInIt, 'count', 'mouldsInPan', 'count'),
+                { label: say.panLongWideDeep, value: panText(slice), wide: true },
               ]
             : []),
           ...(bath || slice.method === 'poach'
             ? [
                 {
-                  label: 'Water up to',
+                  label: say.waterUpTo,
                   value: filled('length', slice.level, 'mm') ?? made(levelText(levelMm)),
                   unit: 'mm',
                 },
               ]
             : []),
-          box('Rest', 'time', 'rest', 'min'),
-          box('Room', 'temperature', 'room', 'C'),
-          box('Press', 'time', 'press', 'min'),
-          box('in air of', 'temperature', 'pressAir', 'C'),
+          box(say.rest, 'time', 'rest', 'min'),
+          box(say.room, 'temperature', 'room', 'C'),
+          box(say.press, 'time', 'press', 'min'),
+          box(say.inAirOf, 'temperature', 'pressAir', 'C'),
         ],
         [
           {
-            label: 'Oven record',
-            value: slice.ovenRecord.name.trim() === '' ? 'none, as shipped' : slice.ovenRecord.name,
+            label: say.ovenRecord,
+            value: slice.ovenRecord.name.trim() === '' ? say.noneAsShipped : slice.ovenRecord.name,
             wide: true,
           },
-          { label: 'Gives heat ×', value: filled('ratio', slice.ovenRecord.films, 'ratio', false) },
-          { label: 'Heats pan ×', value: filled('ratio', slice.ovenRecord.heating, 'ratio', false) },
+          { label: say.givesHeat, value: filled('ratio', slice.ovenRecord.films, 'ratio', false) },
+          { label: say.heatsPan, value: filled('ratio', slice.ovenRecord.heating, 'ratio', false) },
           {
-            label: 'Hotter by',
+            label: say.hotterBy,
             value: filled('temperature-difference', slice.ovenRecord.shift, slice.ovenRecord.shift.unit),
           },
           {
-            label: 'Limit',
+            label: say.limit,
             value: made(
               limit ? `${limitTemp(limit.limit.stated, 'minimum').text}, ${limit.hold.printed}` : null,
             ),
             wide: true,
           },
-          { label: 'Coldest spot, over the base', value: made(coldestText(outcome)), wide: true },
+          { label: say.coldestSpotOverTheBase, value: made(coldestText(outcome)), wide: true },
         ],
       ],
       table: {
-        columns: ['Chill', 'At', 'For', 'Until core reads', 'Moulds', 'Tops'],
+        columns: [say.chill, say.at, say.forWord, say.untilCoreReads, say.moulds, say.tops],
         rows: slice.chill.map((leg) => [
           CHILL_KIND_NAMES[leg.kind],
           filled('temperature', leg.temp, leg.temp.unit),
           filled('time', leg.minutes, 'min') ?? '–',
           leg.minutes.text.trim() === '' ? filled('temperature', leg.until, leg.until.unit) : '–',
-          leg.standing === 'stacked' ? 'stacked' : 'apart',
-          leg.top === 'covered' ? 'covered' : 'open',
+          leg.standing === 'stacked' ? say.stacked : say.apart,
+          leg.top === 'covered' ? say.covered : say.open,
         ]),
         blankRows: slice.chill.length === 0 ? 2 : 0,
       },
     },
     {
-      title: 'PREDICTED, NOT PROOF: ±20 % at best. The probe rules',
+      title: say.predictedNotProof20BestProbe,
       table: {
         kind: 'times',
-        columns: ['What', 'Predicted', 'Band', 'Clock', 'Core read'],
+        columns: [say.what, say.predicted, say.band, say.clock, say.coreRead],
         rows: [
-          ['Into the heat', '0:00', '–', null, null],
+          [say.intoTheHeat, '0:00', '–', null, null],
           [
-            'Core at its target',
+            say.coreAtItsTarget,
             made(
               prediction === null
                 ? null
                 : prediction.targetMin === null
-                  ? 'NEVER'
+                  ? say.never
                   : timeWords(prediction.targetMin),
             ),
             made(bands ? bandWords(bands.targetMin) : null),
@@ -187,14 +188,14 @@ export function planBlocks(
             null,
           ],
           [
-            'Out of the heat',
+            say.outOfTheHeat,
             made(prediction ? timeWords(prediction.heatEndMin) : null),
             made(bands ? bandWords(bands.heatEndMin) : null),
             null,
             null,
           ],
           [
-            'Peak of the core',
+            say.peakOfTheCore,
             made(
               prediction
                 ? `${degreesText(prediction.peak.tempC, 'down')}, +${fixedText(prediction.carryOverC, 1)} °C`
@@ -202,7 +203,7 @@ export function planBlocks(
             ),
             made(
               bands
-                ? `${degreesText(bands.peakC.low, 'down')} to ${degreesText(bands.peakC.high, 'up')}`
+                ? say.to2(degreesText(bands.peakC.low, 'down'), degreesText(bands.peakC.high, 'up'))
                 : null,
             ),
             null,
@@ -211,7 +212,11 @@ export function planBlocks(
           ...(coolSet?.legs ?? []).map((leg) => {
             const own = prediction?.cooling?.legs.find(({ legId }) => legId === leg.id);
             const band = bands?.legs.find(({ legId }) => legId === leg.id)?.elapsedMin;
-            const name = `${leg.from === null ? 'End of cooking' : limitTemp(leg.from, 'maximum').celsius} to ${limitTemp(leg.to, 'maximum').text}, most ${timeWords(leg.maxMin)}`;
+            const name = say.toMost2(
+              leg.from === null ? say.endOfCooking : limitTemp(leg.from, 'maximum').celsius,
+              limitTemp(leg.to, 'maximum').text,
+              timeWords(leg.maxMin),
+            );
             return [
               name,
               made(
@@ -221,13 +226,13 @@ export function planBlocks(
                     ? PREDICTED_NAMES[own.state]
                     : `${timeWords(own.elapsedMin)}, ${PREDICTED_NAMES[own.state]}`,
               ),
-              made(band ? legBandWords(band, 'some far past the limit') : null),
+              made(band ? legBandWords(band, say.someFarPastTheLimit) : null),
               null,
               null,
             ];
           }),
           [
-            'End of the chill',
+            say.endOfTheChill,
             made(
               prediction ? `${timeWords(prediction.endMin)}, ${degreesText(prediction.endC, 'up')}` : null,
             ),
@@ -252,7 +257,7 @@ function panText({ panLength, panWidth, panHeight }: CookPlanSlice): string | nu
 
 function coldestText(outcome: PlanOutcome | null): string | null {
   const spot = outcome && coldestSpot(outcome, outcome.prediction.heatEndMin);
-  return spot ? `${fixedText(spot.heightMm, 0)} mm, middle` : null;
+  return spot ? say.mmMiddle2(fixedText(spot.heightMm, 0)) : null;
 }
 
 function mixText(

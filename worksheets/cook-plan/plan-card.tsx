@@ -1,3 +1,4 @@
+import * as say from '#words/cook-plan/plan-card.ts';
 import type { Paper } from '../batch-sheet/sheet-page.tsx';
 import { BLANK_HEAD } from '../parts/blank-head.ts';
 import { type CardBlock, CardBlocks } from '../parts/card-blocks.tsx';
@@ -8,69 +9,69 @@ const FilledCard = later(() => import('./filled-card.tsx').then((m) => m.FilledC
 
 const BLANK: readonly CardBlock[] = [
   {
-    title: 'The plan',
+    title: say.thePlan,
     rows: [
       [
-        { label: 'Product', wide: true },
-        { label: 'Mould', wide: true },
-        { label: 'Filled deep', unit: 'mm' },
-        { label: 'Of' },
-        { label: 'Wall', unit: 'mm' },
-        { label: 'Over its top' },
+        { label: say.product, wide: true },
+        { label: say.mould, wide: true },
+        { label: say.filledDeep, unit: 'mm' },
+        { label: say.ofWord },
+        { label: say.wall, unit: 'mm' },
+        { label: say.overItsTop },
       ],
       [
-        { label: 'Mix: water', unit: '%' },
-        { label: 'protein', unit: '%' },
-        { label: 'fat', unit: '%' },
-        { label: 'Goes in at', unit: '°C' },
-        { label: 'Core to reach', unit: '°C' },
-        { label: 'Kept in heat', unit: 'min' },
+        { label: say.mixWater, unit: '%' },
+        { label: say.protein, unit: '%' },
+        { label: say.fat, unit: '%' },
+        { label: say.goesInAt, unit: '°C' },
+        { label: say.coreToReach, unit: '°C' },
+        { label: say.keptInHeat, unit: 'min' },
       ],
       [
-        { label: 'Cooked in', wide: true },
-        { label: 'At', unit: '°C' },
-        { label: 'Air' },
-        { label: 'Water', unit: 'kg' },
-        { label: 'in at', unit: '°C' },
-        { label: 'Pan covered?' },
-        { label: 'Height', unit: 'm' },
+        { label: say.cookedIn, wide: true },
+        { label: say.at, unit: '°C' },
+        { label: say.air },
+        { label: say.water, unit: 'kg' },
+        { label: say.inAt, unit: '°C' },
+        { label: say.panCovered },
+        { label: say.height, unit: 'm' },
       ],
       [
-        { label: 'Moulds in it' },
-        { label: 'Pan: long, wide, deep', unit: 'mm', wide: true },
-        { label: 'Water up to', unit: 'mm' },
-        { label: 'Rest', unit: 'min' },
-        { label: 'Room', unit: '°C' },
-        { label: 'Press', unit: 'min' },
-        { label: 'in air of', unit: '°C' },
+        { label: say.mouldsInIt },
+        { label: say.panLongWideDeep, unit: 'mm', wide: true },
+        { label: say.waterUpTo, unit: 'mm' },
+        { label: say.rest, unit: 'min' },
+        { label: say.room, unit: '°C' },
+        { label: say.press, unit: 'min' },
+        { label: say.inAirOf, unit: '°C' },
       ],
       [
-        { label: 'Oven record', wide: true },
-        { label: 'Gives heat ×' },
-        { label: 'Heats pan ×' },
-        { label: 'Hotter by', unit: '°C' },
-        { label: 'Limit', wide: true },
-        { label: 'Coldest spot, over the base', unit: 'mm', wide: true },
+        { label: say.ovenRecord, wide: true },
+        { label: say.givesHeat },
+        { label: say.heatsPan },
+        { label: say.hotterBy, unit: '°C' },
+        { label: say.limit, wide: true },
+        { label: say.coldestSpotOverTheBase, unit: 'mm', wide: true },
       ],
     ],
     table: {
-      columns: ['Chill', 'At °C', 'For min', 'Until core reads °C', 'Moulds', 'Tops'],
+      columns: [say.chill, say.atC, say.forMin, say.untilCoreReadsC, say.moulds, say.tops],
       rows: [],
       blankRows: 3,
     },
   },
   {
-    title: 'WHAT HAPPENS. A plan is no proof: the probe rules',
+    title: say.whatHappensPlanNoProofProbe,
     table: {
-      columns: ['What', 'Planned', 'Clock', 'Core read °C'],
+      columns: [say.what, say.planned, say.clock, say.coreReadC],
       rows: [
-        ['Into the heat', null, null, null],
-        ['Core at its target', null, null, null],
-        ['Out of the heat', null, null, null],
-        ['Peak of the core', null, null, null],
-        ['First limit of the cooling rule', null, null, null],
-        ['Second limit of the cooling rule', null, null, null],
-        ['End of the chill', null, null, null],
+        [say.intoTheHeat, null, null, null],
+        [say.coreAtItsTarget, null, null, null],
+        [say.outOfTheHeat, null, null, null],
+        [say.peakOfTheCore, null, null, null],
+        [say.firstLimitOfTheCoolingRule, null, null, null],
+        [say.secondLimitOfTheCoolingRule, null, null, null],
+        [say.endOfTheChill, null, null, null],
       ],
     },
   },
@@ -83,7 +84,7 @@ export function PlanCard({ paper, standing }: { paper: Paper; standing: string }
       paper={paper}
       standing={standing}
       meanwhile={
-        <PrintCard title="Cook plan" head={BLANK_HEAD} paper={paper} stops={[]} standing={standing}>
+        <PrintCard title={say.cookPlan} head={BLANK_HEAD} paper={paper} stops={[]} standing={standing}>
           <CardBlocks blocks={BLANK} />
         </PrintCard>
       }

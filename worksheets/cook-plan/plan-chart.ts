@@ -1,5 +1,6 @@
 import type { PlanBands, PlanGround, PlanOutcome } from '@larderwright/calc/cook-plan';
 import { exactC, firstAtOrBelow } from '@larderwright/calc/cooling';
+import * as say from '#words/cook-plan/plan-chart.ts';
 import type { CurveModel, CurveMoment, CurvePoint, CurveSeries, WindowLeg } from '../charts/index.ts';
 import { timeText } from '../charts/time-text.ts';
 import { limitTemp } from '../words/limit-temp.ts';
@@ -26,14 +27,14 @@ function pointsOf(
 
 function seriesOf({ timesMin, coreC, hottestC, bathC, prediction }: PlanOutcome): CurveSeries[] {
   const series: CurveSeries[] = [
-    { id: 'core', name: 'Coldest spot', points: pointsOf('core', timesMin, coreC), predicted: true },
+    { id: 'core', name: say.coldestSpot, points: pointsOf('core', timesMin, coreC), predicted: true },
     {
       id: 'hottest',
-      name: 'Last to cool',
+      name: say.lastToCool,
       points: pointsOf('hottest', timesMin, hottestC, (min) => min >= prediction.heatEndMin),
       predicted: true,
     },
-    { id: 'bath', name: 'Bath', points: pointsOf('bath', timesMin, bathC), predicted: true },
+    { id: 'bath', name: say.bath, points: pointsOf('bath', timesMin, bathC), predicted: true },
   ];
   return series.filter(({ points }) => points.length > 1);
 }
@@ -55,7 +56,7 @@ function windowOf({ coolSet }: PlanGround, { timesMin, hottestC, prediction }: P
         byMs,
         fromC,
         toC: exactC(leg.to),
-        label: `${limitTemp(leg.to, 'maximum').celsius} by ${timeText(ELAPSED, byMs)}`,
+        label: say.by2(limitTemp(leg.to, 'maximum').celsius, timeText(ELAPSED, byMs)),
       },
     ];
   });
@@ -64,8 +65,8 @@ function windowOf({ coolSet }: PlanGround, { timesMin, hottestC, prediction }: P
 /** Out of the heat, and into the first cold. */
 function momentsOf({ marks, prediction }: PlanOutcome): CurveMoment[] {
   const chill = marks.find(({ kind }) => kind === 'chill');
-  const moments = [{ atMs: prediction.heatEndMin * MINUTE_MS, label: 'out' }];
-  return chill ? [...moments, { atMs: chill.startMin * MINUTE_MS, label: 'chill' }] : moments;
+  const moments = [{ atMs: prediction.heatEndMin * MINUTE_MS, label: say.out }];
+  return chill ? [...moments, { atMs: chill.startMin * MINUTE_MS, label: say.chill }] : moments;
 }
 
 function levelsOf({ limit, targetC }: PlanGround): CurveModel['levels'] {
@@ -74,10 +75,10 @@ function levelsOf({ limit, targetC }: PlanGround): CurveModel['levels'] {
     levels.push({
       kind: 'limit' as const,
       tempC: limit.thresholdC,
-      label: `limit ${limitTemp(limit.limit.stated, 'minimum').text}`,
+      label: say.limit2(limitTemp(limit.limit.stated, 'minimum').text),
     });
   if (targetC !== null && (limit === null || Math.abs(targetC - limit.thresholdC) > 0.05))
-    levels.push({ kind: 'act' as const, tempC: targetC, label: `target ${degreesText(targetC)}` });
+    levels.push({ kind: 'act' as const, tempC: targetC, label: say.target2(degreesText(targetC)) });
   return levels;
 }
 
@@ -89,7 +90,7 @@ function corridorOf(bands: PlanBands | null, endMin: number): CurveModel['corrid
     lowC: lowC[i] ?? Number.NaN,
     highC: highC[i] ?? Number.NaN,
   })).filter(({ atMs }) => atMs <= endMin * MINUTE_MS);
-  return { label: 'nine in ten of the kitchens drawn, coldest spot', points };
+  return { label: say.nineTenKitchensDrawnColdest, points };
 }
 
 /** The plan as a chart. */
@@ -109,7 +110,7 @@ export function planChart(ground: PlanGround, outcome: PlanOutcome, bands: PlanB
 export function trialChart(ground: PlanGround, plan: PlanOutcome, trial: PlanOutcome | null): CurveModel {
   const own = {
     id: 'plan',
-    name: 'As planned',
+    name: say.asPlanned,
     points: pointsOf('plan', plan.timesMin, plan.coreC),
     predicted: true,
   };
@@ -117,7 +118,7 @@ export function trialChart(ground: PlanGround, plan: PlanOutcome, trial: PlanOut
   const tried = pointsOf('trial', trial.timesMin, trial.coreC);
   return {
     ...ELAPSED,
-    series: [{ id: 'trial', name: 'Tried', points: tried, predicted: true }, own],
+    series: [{ id: 'trial', name: say.tried, points: tried, predicted: true }, own],
     levels: levelsOf(ground) ?? [],
     moments: momentsOf(trial),
   };

@@ -2,6 +2,7 @@ import type { PlanOutcome } from '@larderwright/calc/cook-plan';
 import { coldestSpot, PLAN_SPREADS } from '@larderwright/calc/cook-plan';
 import { fixedText } from '@larderwright/calc/quantities';
 import { useEffect } from 'preact/hooks';
+import * as say from '#words/cook-plan/prediction.ts';
 import { FittedChart } from '../charts/index.ts';
 import { Answer } from '../parts/answer.tsx';
 import { Computed, CouldNot } from '../parts/computed.tsx';
@@ -38,11 +39,12 @@ function Predicted({ plan }: { plan: CookPlanComputed }) {
         {failed !== null ? (
           <CouldNot detail={failed} />
         ) : value === null ? (
-          <NotYet what={working ? 'The curve: being computed' : 'The curve: not yet computed'} />
+          <NotYet what={working ? say.theCurveBeingComputed : say.theCurveNotYetComputed} />
         ) : stale ? (
           <p class="not-yet" data-stale="yes">
-            STALE: what stands below is of the plan as it was.
-            {working ? ' The new curve is being computed.' : ' Something is missing for the new one.'}
+            {say.staleWhatStandsBelowPlan2(
+              working ? say.theNewCurveIsBeingComputed : say.somethingIsMissingForTheNew,
+            )}
           </p>
         ) : null}
       </div>
@@ -72,60 +74,63 @@ function Figures({ plan, outcome }: FiguresProps) {
     <>
       <div class="answers">
         <Answer
-          label={`Core reaches ${targetC === null ? 'its target' : degreesText(targetC)} after`}
+          label={say.coreReachesAfter2(targetC === null ? say.itsTarget : degreesText(targetC))}
           value={targetMin === null ? null : timeWords(targetMin)}
-          missing="Never, in 12 h of this heat"
+          missing={say.neverIn12HOfThis}
           worked={<p>{cookPlanWorkings.curve}</p>}
         >
-          {band ? <p>Band: {bandWords(band.targetMin)}</p> : <BandProgress />}
+          {band ? <p>{say.band3(bandWords(band.targetMin))}</p> : <BandProgress />}
         </Answer>
         <Answer
-          label="The moment to pull: out of the heat after"
+          label={say.momentPullOutHeatAfter}
           value={targetMin === null ? null : timeWords(heatEndMin)}
-          worked={<p>The core is at its target, and the hold that the limit asks for is over. Derived.</p>}
+          worked={<p>{say.coreTargetHoldLimitAsksOver}</p>}
         >
           <p>
-            {holdMin ? `Its hold of ${timeWords(holdMin)} is done then. ` : ''}
+            {holdMin ? say.itsHoldOfIsDoneThen2(timeWords(holdMin)) : ''}
             {pull.value && !pull.stale
-              ? `Out at ${degreesText(pull.value.tempC, 'up')}, after ${timeWords(pull.value.timeMin)}, carry-over alone is predicted to bring it to the target. No reason to pull early: only a probe left in shows it.`
+              ? say.outAfterCarryOverAlone2(
+                  degreesText(pull.value.tempC, 'up'),
+                  timeWords(pull.value.timeMin),
+                )
               : ''}
           </p>
         </Answer>
         <Answer
-          label="Carry-over"
-          value={`${riseText(prediction.carryOverC)}, peak ${degreesText(peak.tempC, 'down')}`}
+          label={say.carryOver}
+          value={say.peak2(riseText(prediction.carryOverC), degreesText(peak.tempC, 'down'))}
           worked={<p>{cookPlanWorkings.carryOver}</p>}
         >
-          <p>Peak after {timeWords(peak.timeMin)}.</p>
+          <p>{say.peakAfter2(timeWords(peak.timeMin))}</p>
         </Answer>
         <Answer
-          label="The last spot is down to the end of the chill after"
+          label={say.lastSpotDownEndChillAfter}
           value={`${timeWords(prediction.endMin)}, ${degreesText(prediction.endC, 'up')}`}
           worked={<p>{cookPlanWorkings.cooling}</p>}
         />
         <Coldest plan={plan} outcome={outcome} />
         <Answer
-          label="Lethality, for information"
-          value={`${fixedText(prediction.value.z10.wholeMin, 0, 'down')} min at 70 °C (158 °F), z 10 °C (18 °F)`}
+          label={say.lethalityForInformation}
+          value={say.minAt70C158F2(fixedText(prediction.value.z10.wholeMin, 0, 'down'))}
           worked={<p>{cookPlanWorkings.value}</p>}
         >
           <p>
-            {fixedText(prediction.value.z10.heatMin, 0, 'down')} min of it in the heat. By z 7.5 °C (13.5 °F):{' '}
-            {fixedText(prediction.value.z7_5.wholeMin, 0, 'down')} min.
+            {say.minOfItInTheHeat2(
+              fixedText(prediction.value.z10.heatMin, 0, 'down'),
+              fixedText(prediction.value.z7_5.wholeMin, 0, 'down'),
+            )}
           </p>
         </Answer>
         <Answer
-          label="The hold of the limit"
+          label={say.theHoldOfTheLimit}
           value={prediction.hold ? PREDICTED_NAMES[prediction.hold.state] : null}
-          missing="Cannot tell: no limit is chosen"
-          worked={
-            <p>Time the coldest spot stays at or above the limit’s temperature, by the curve. Derived.</p>
-          }
+          missing={say.cannotTellNoLimitIsChosen}
+          worked={<p>{say.timeColdestSpotStaysAbove}</p>}
         >
-          {prediction.hold ? <p>At or above it for {timeWords(prediction.hold.heldMin)}.</p> : null}
+          {prediction.hold ? <p>{say.atOrAboveItFor2(timeWords(prediction.hold.heldMin))}</p> : null}
         </Answer>
       </div>
-      <FittedChart model={planChart(plan.ground, outcome, band)} title="The plan, predicted" />
+      <FittedChart model={planChart(plan.ground, outcome, band)} title={say.thePlanPredicted} />
       <CountedWith plan={plan} />
       <Cooling plan={plan} outcome={outcome} />
       <Bands />
@@ -141,37 +146,39 @@ function Coldest({ plan, outcome }: { plan: CookPlanComputed; outcome: PlanOutco
   return (
     <Answer
       label={mixWords.coldest}
-      value={`${spotText(spot.heightMm)} over the base of the mix`}
+      value={say.overTheBaseOfTheMix2(spotText(spot.heightMm))}
       worked={<p>{mixWords.coldestWorking}</p>}
     >
-      <p>{spotText(Math.max(0, body.mixDepthMm - spot.heightMm))} under its top.</p>
+      <p>{say.underItsTop2(spotText(Math.max(0, body.mixDepthMm - spot.heightMm)))}</p>
     </Answer>
   );
 }
 
-const spotText = (mm: number) => `${fixedText(mm, 0)} mm (${fixedText(mm / 25.4, 1)} in)`;
+const spotText = (mm: number) => say.mmIn2(fixedText(mm, 0), fixedText(mm / 25.4, 1));
 
 function Cooling({ plan, outcome }: { plan: CookPlanComputed; outcome: PlanOutcome }) {
   const { cooling } = outcome.prediction;
   const bands = useShared($bands).value;
   const { coolSet } = plan.ground;
-  if (coolSet === null || cooling === null)
-    return <p class="say">Whether it cools in time: cannot tell, no cooling rule is chosen.</p>;
+  if (coolSet === null || cooling === null) return <p class="say">{say.whetherCoolsTimeCannotTellNo}</p>;
   return (
     <FigureTable
-      caption={`Cooling by ${coolSet.title}, predicted, not proof`}
-      columns={['Leg', 'At most', 'Takes', 'Band', 'So']}
+      caption={say.coolingByPredictedNotProof2(coolSet.title)}
+      columns={[say.leg, say.atMost, say.takes, say.band2, say.so]}
       words
       rows={coolSet.legs.map((leg) => {
         const own = cooling.legs.find(({ legId }) => legId === leg.id);
         const band = bands?.legs.find(({ legId }) => legId === leg.id)?.elapsedMin;
         return {
           key: leg.id,
-          head: `${leg.from === null ? 'end of cooking' : limitTemp(leg.from, 'maximum').text} to ${limitTemp(leg.to, 'maximum').text}`,
+          head: say.to2(
+            leg.from === null ? say.endOfCooking : limitTemp(leg.from, 'maximum').text,
+            limitTemp(leg.to, 'maximum').text,
+          ),
           cells: [
             timeWords(leg.maxMin),
-            own?.elapsedMin == null ? 'cannot tell' : timeWords(own.elapsedMin),
-            band ? legBandWords(band) : 'not yet computed',
+            own?.elapsedMin == null ? say.cannotTell : timeWords(own.elapsedMin),
+            band ? legBandWords(band) : say.notYetComputed,
             <strong key="so">{PREDICTED_NAMES[own?.state ?? 'cannot-tell']}</strong>,
           ],
         };
@@ -182,66 +189,61 @@ function Cooling({ plan, outcome }: { plan: CookPlanComputed; outcome: PlanOutco
 
 function BandProgress() {
   const { working, done } = useShared($bands);
-  return <p>{working ? `Band: being drawn, ${Math.round(done * 100)} %` : 'Band: not yet computed'}</p>;
+  return <p>{working ? say.bandBeingDrawn2(Math.round(done * 100)) : say.bandNotYetComputed}</p>;
 }
 
 const SPREAD_ROWS = [
+  [say.filmsOfAirAndWater, say.or3(Math.exp(PLAN_SPREADS.filmFactor).toFixed(2)), say.usualRangesFromMemory],
+  [say.ovenBathColdAgainstWhatShow, `± ${PLAN_SPREADS.mediumC} °C (5.4 °F)`, say.commonPracticeNoSource],
   [
-    'Films of air and water',
-    `× or ÷ ${Math.exp(PLAN_SPREADS.filmFactor).toFixed(2)}`,
-    'usual ranges, from memory',
+    say.howStronglyTheOvenHeatsThe,
+    say.or4(Math.exp(PLAN_SPREADS.heatingFactor).toFixed(2)),
+    say.commonPracticeNoSource,
   ],
   [
-    'Oven, bath and cold, against what they show',
-    `± ${PLAN_SPREADS.mediumC} °C (5.4 °F)`,
-    'common practice, no source',
-  ],
-  [
-    'How strongly the oven heats the pan',
-    `× or ÷ ${Math.exp(PLAN_SPREADS.heatingFactor).toFixed(2)}`,
-    'common practice, no source',
-  ],
-  [
-    'Conductivity of the mix',
+    say.conductivityOfTheMix,
     `± ${(100 * PLAN_SPREADS.conductivity).toFixed(0)} %`,
-    'scatter of published data',
+    say.scatterOfPublishedData,
   ],
-  ['Core when it goes in', `± ${PLAN_SPREADS.startC} °C (1.8 °F)`, 'common practice, no source'],
-  ['Height of the fill', `± ${PLAN_SPREADS.depthMm} mm`, 'common practice, no source'],
-  ['Moisture of the oven over an open bath', '5 to 30 kPa', 'worked out'],
+  [say.coreWhenItGoesIn, `± ${PLAN_SPREADS.startC} °C (1.8 °F)`, say.commonPracticeNoSource],
+  [say.heightOfTheFill, `± ${PLAN_SPREADS.depthMm} mm`, say.commonPracticeNoSource],
+  [say.moistureOvenOverOpenBath, say.n5To30Kpa, say.workedOut],
 ] as const;
 
 function Bands() {
   const { value, working, done, failed, stale } = useShared($bands);
   return (
-    <section class="bands" aria-label="How sure it is">
+    <section class="bands" aria-label={say.howSureItIs}>
       {working ? (
         <p class="buttons">
-          <progress value={done} max={1} aria-label="Drawing the band" />
+          <progress value={done} max={1} aria-label={say.drawingTheBand} />
           <button type="button" onClick={stopBands}>
-            Stop drawing the band
+            {say.stopDrawingTheBand}
           </button>
         </p>
       ) : failed !== null ? (
         <p class="buttons">
-          Band not drawn ({failed}).{' '}
+          {say.bandNotDrawn2(failed)}{' '}
           <button type="button" onClick={drawAgain}>
-            Draw the band
+            {say.drawTheBand}
           </button>
         </p>
       ) : null}
       {value && !stale ? (
         <p class="say">
-          Of {DRAWS} kitchens drawn, {Math.round(value.missesCook * DRAWS)} miss the cook and{' '}
-          {Math.round(value.missesCooling * DRAWS)} miss the cooling rule.
+          {say.kitchensDrawnMissCookMiss2(
+            DRAWS,
+            Math.round(value.missesCook * DRAWS),
+            Math.round(value.missesCooling * DRAWS),
+          )}
         </p>
       ) : null}
       <details class="worked">
-        <summary>What the band is drawn from</summary>
+        <summary>{say.whatTheBandIsDrawnFrom}</summary>
         <div class="worked-body">
           <p>{cookPlanWorkings.band}</p>
           <FigureTable
-            columns={['What is not known', 'One spread', 'From']}
+            columns={[say.whatIsNotKnown, say.oneSpread, say.from]}
             words
             rows={SPREAD_ROWS.map(([name, ...cells]) => ({ key: name, head: name, cells }))}
           />

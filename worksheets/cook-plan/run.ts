@@ -8,6 +8,7 @@ import type {
 } from '@larderwright/calc/cook-plan';
 import { DEPTHS_MM } from '@larderwright/calc/cook-plan';
 import { atom } from 'nanostores';
+import * as say from '#words/cook-plan/run.ts';
 import { heatCall } from '../heat-desk/index.ts';
 import type { CookPlanComputed } from './compute.ts';
 import { $cookPlan } from './computed.ts';
@@ -102,7 +103,7 @@ async function compute(key: string, problem: PlanProblem): Promise<void> {
       { kind: 'solve', problem, tier: 'exact', pictureEveryMin: PICTURE_EVERY_MIN },
       { signal },
     );
-    $outcome.set({ ...nothing, key, value: outcome, failed: outcome === null ? REFUSED : null });
+    $outcome.set({ ...nothing, key, value: outcome, failed: outcome === null ? say.refused : null });
     if (outcome === null) return;
     const pull = await heatCall<'pull'>({ kind: 'pull', problem }, { signal });
     $pull.set({ ...nothing, key, value: pull });
@@ -111,8 +112,6 @@ async function compute(key: string, problem: PlanProblem): Promise<void> {
     if (!signal.aborted) $outcome.set({ ...nothing, key, failed: detailOf(error) });
   }
 }
-
-const REFUSED = 'a measure or temperature is out of what can be reckoned';
 const detailOf = (error: unknown) => (error instanceof Error ? error.message : String(error));
 
 /** Draws the kitchens of the band. */
@@ -130,7 +129,7 @@ async function drawBands(key: string, problem: PlanProblem): Promise<void> {
         onProgress: (done) => $bands.set({ ...nothing, key, working: true, done }),
       },
     );
-    $bands.set({ ...nothing, key, value: bands, failed: bands === null ? REFUSED : null });
+    $bands.set({ ...nothing, key, value: bands, failed: bands === null ? say.refused : null });
   } catch (error) {
     $bands.set({ ...nothing, key, failed: signal.aborted ? 'stopped' : detailOf(error) });
   }

@@ -1,6 +1,7 @@
 import { coldestSpot, type PlanMark, type PlanOutcome } from '@larderwright/calc/cook-plan';
 import { atom } from 'nanostores';
 import { useId } from 'preact/hooks';
+import * as say from '#words/cook-plan/section.ts';
 import { COLUMNS, type SectionModel, sectionRows } from '../charts/section-model.ts';
 import { SectionPicture, sectionSummary } from '../charts/section-picture.tsx';
 import { timeText } from '../charts/time-text.ts';
@@ -35,20 +36,20 @@ export function sectionAtMoment(outcome: PlanOutcome, lookMin: number | null): S
 
 function momentWords(timeMin: number, marks: readonly PlanMark[]): string {
   const stage = marks.find(({ endMin }) => timeMin <= endMin + 1e-6) ?? marks.at(-1);
-  const name = timeMin === 0 ? 'as it goes in' : STAGE_NAMES[stage?.kind ?? 'cook'];
-  return `at ${timeText({ clock: 'elapsed', offsetMin: 0 }, timeMin * 60_000)}, ${name}`;
+  const name = timeMin === 0 ? say.asItGoesIn : STAGE_NAMES[stage?.kind ?? 'cook'];
+  return say.at(timeText({ clock: 'elapsed', offsetMin: 0 }, timeMin * 60_000), name);
 }
 
 /** The cut through the middle, to be looked at through the whole process. */
 export function SectionView() {
   const { value, stale } = useShared($outcome);
   const look = useShared($look);
-  if (value === null) return <NotYet what="The cut: not yet computed" />;
+  if (value === null) return <NotYet what={say.theCutNotYetComputed} />;
   const model = sectionAtMoment(value, look);
-  if (model === null) return <NotYet what="The cut: not yet computed" />;
+  if (model === null) return <NotYet what={say.theCutNotYetComputed} />;
   return (
     <div data-stale={stale ? 'yes' : undefined}>
-      {stale ? <p class="not-yet">STALE: the plan has changed.</p> : null}
+      {stale ? <p class="not-yet">{say.staleThePlanHasChanged}</p> : null}
       <Scrubber outcome={value} model={model} />
       <SectionFigure model={model} />
     </div>
@@ -61,12 +62,12 @@ export function SectionFigure({ model }: { model: SectionModel }) {
   return (
     <figure class="section-figure">
       <SectionPicture model={model} />
-      <figcaption>{sectionSummary(model)} The mix alone: lining and wall are not drawn.</figcaption>
+      <figcaption>{say.mixAloneLiningWallNotDrawn(sectionSummary(model))}</figcaption>
       <details class="curve-data">
-        <summary>The same as a table</summary>
+        <summary>{say.theSameAsATable}</summary>
         <FigureTable
-          caption={`Temperature in °C ${model.when}`}
-          columns={['Height', ...COLUMNS.map(([name]) => name)]}
+          caption={say.temperatureInC(model.when)}
+          columns={[say.height, ...COLUMNS.map(([name]) => name)]}
           rows={rows.map(({ heightMm, cells }) => ({
             key: String(heightMm),
             head: `${heightMm.toFixed(0)} mm`,
@@ -89,7 +90,7 @@ function Scrubber({ outcome, model }: { outcome: PlanOutcome; model: SectionMode
   );
   return (
     <div class="slider">
-      <label for={id}>Look at the moment</label>
+      <label for={id}>{say.lookAtTheMoment}</label>
       <input
         id={id}
         type="range"
@@ -103,13 +104,13 @@ function Scrubber({ outcome, model }: { outcome: PlanOutcome; model: SectionMode
       <output for={id}>{model.when}</output>
       <p class="buttons">
         <button type="button" onClick={() => $look.set(0)}>
-          Goes in
+          {say.goesIn}
         </button>
         <button type="button" onClick={() => $look.set(prediction.heatEndMin)}>
-          Out of the heat
+          {say.outOfTheHeat}
         </button>
         <button type="button" onClick={() => $look.set(prediction.peak.timeMin)}>
-          Core at its peak
+          {say.coreAtItsPeak}
         </button>
       </p>
     </div>

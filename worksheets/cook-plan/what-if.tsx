@@ -1,6 +1,7 @@
 import { depthMmOf, type PlanChange, type PlanGround } from '@larderwright/calc/cook-plan';
 import { enteredEntry, fixedText } from '@larderwright/calc/quantities';
 import { useId } from 'preact/hooks';
+import * as say from '#words/cook-plan/what-if.ts';
 import { FittedChart } from '../charts/index.ts';
 import { FigureTable } from '../parts/figure-table.tsx';
 import { NotYet } from '../parts/not-yet.tsx';
@@ -29,35 +30,35 @@ interface KnobRow {
 const KNOBS: readonly KnobRow[] = [
   {
     knob: 'depthMm',
-    label: 'Depth of the mould',
+    label: say.depthOfTheMould,
     ...{ min: 25, max: 130, step: 1 },
-    text: (mm) => `${fixedText(mm, 0)} mm (${fixedText(mm / 25.4, 1)} in)`,
+    text: (mm) => say.mmIn(fixedText(mm, 0), fixedText(mm / 25.4, 1)),
     own: ({ mould }) => (mould === null ? null : depthMmOf(mould)),
   },
   {
     knob: 'mediumC',
-    label: 'Oven, steam or kettle',
+    label: say.ovenSteamOrKettle,
     ...{ min: 60, max: 250, step: 1 },
     text: (tempC) => degreesText(tempC),
     own: ({ reading }) => reading.mediumC,
   },
   {
     knob: 'bathStartC',
-    label: 'Water goes in at',
+    label: say.waterGoesInAt,
     ...{ min: 5, max: 100, step: 1 },
     text: (tempC) => degreesText(tempC),
     own: ({ reading }) => reading.bathStartC,
   },
   {
     knob: 'startC',
-    label: 'Core when it goes in',
+    label: say.coreWhenItGoesIn,
     ...{ min: 0, max: 25, step: 0.5 },
     text: (tempC) => `${fixedText(tempC, 1)} °C (${fixedText(tempC * 1.8 + 32, 1)} °F)`,
     own: ({ reading }) => reading.startC,
   },
   {
     knob: 'targetC',
-    label: 'Core to reach',
+    label: say.coreToReach,
     ...{ min: 50, max: 95, step: 0.5 },
     text: (tempC) => `${fixedText(tempC, 1)} °C (${fixedText(tempC * 1.8 + 32, 1)} °F)`,
     own: ({ targetC }) => targetC,
@@ -71,7 +72,7 @@ export function WhatIf() {
   const trial = useShared($trial);
   const look = useShared($look);
   if (derived.state !== 'ready' || value === null || stale)
-    return <NotYet what="What if: not yet, the plan itself comes first" />;
+    return <NotYet what={say.whatIfNotYetPlanItself} />;
   const plan = derived.value;
   const { ground } = plan;
   const tried = trial?.outcome ?? null;
@@ -85,36 +86,37 @@ export function WhatIf() {
       </div>
       <p class="buttons">
         <button type="button" disabled={trial === null} onClick={endTrial}>
-          Back to the plan
+          {say.backToThePlan}
         </button>
       </p>
       <div aria-live="polite">
         {trial === null ? (
-          <p class="say">Move a slider. The plan stays as it is.</p>
+          <p class="say">{say.moveASliderThePlanStays}</p>
         ) : trial.impossible ? (
-          <p class="say">Cannot tell: with that there is no room or no water left.</p>
+          <p class="say">{say.cannotTellThereNoRoomNo}</p>
         ) : tried === null ? (
           <NotYet />
         ) : (
           <p class="say">
-            Tried:{' '}
-            {KNOBS.filter(({ knob }) => trial.change[knob] !== undefined)
-              .map(({ label, knob, text }) => `${label.toLowerCase()} ${text(trial.change[knob] ?? 0)}`)
-              .join(', ')}
-            .{' '}
-            <strong>
-              {tried.prediction.targetMin === null
-                ? 'The core never gets there.'
-                : `Target after ${timeWords(tried.prediction.targetMin)}; planned ${
-                    value.prediction.targetMin === null ? 'never' : timeWords(value.prediction.targetMin)
-                  }.`}
-            </strong>{' '}
-            Cooling: {PREDICTED_NAMES[tried.prediction.cooling?.state ?? 'cannot-tell']}.
-            {tried.tier === 'preview' || trial.working ? ' Rough while it moves.' : ''}
+            {say.triedCooling(
+              KNOBS.filter(({ knob }) => trial.change[knob] !== undefined)
+                .map(({ label, knob, text }) => `${label.toLowerCase()} ${text(trial.change[knob] ?? 0)}`)
+                .join(', '),
+              <strong>
+                {tried.prediction.targetMin === null
+                  ? say.theCoreNeverGetsThere
+                  : say.targetAfterPlanned(
+                      timeWords(tried.prediction.targetMin),
+                      value.prediction.targetMin === null ? say.never : timeWords(value.prediction.targetMin),
+                    )}
+              </strong>,
+              PREDICTED_NAMES[tried.prediction.cooling?.state ?? 'cannot-tell'],
+              tried.tier === 'preview' || trial.working ? say.roughWhileItMoves : '',
+            )}
           </p>
         )}
       </div>
-      <FittedChart model={trialChart(ground, value, tried)} title="Tried beside the plan" />
+      <FittedChart model={trialChart(ground, value, tried)} title={say.triedBesideThePlan} />
       {section ? <SectionFigure model={section} /> : null}
       <Depths plan={plan} />
     </>
@@ -145,7 +147,7 @@ function Slider({ row, ground, change }: { row: KnobRow; ground: PlanGround; cha
       />
       <output for={id}>
         {text(value)}
-        {change[knob] === undefined ? ', as planned' : `; planned ${text(planned)}`}
+        {change[knob] === undefined ? say.asPlanned : say.planned(text(planned))}
       </output>
     </div>
   );
@@ -164,23 +166,23 @@ function Depths({ plan }: { plan: CookPlanComputed }) {
   const roll = mould?.shape === 'cylinder' && mould.dimensions.depth.text.trim() === '';
   return (
     <section aria-labelledby="depths">
-      <h3 id="depths">Depth against time</h3>
-      <p class="say">The same plan in moulds of other depths. What cooks in time may not cool in time.</p>
+      <h3 id="depths">{say.depthAgainstTime}</h3>
+      <p class="say">{say.samePlanMouldsOtherDepthsWhat}</p>
       {value === null || stale ? (
         <p class="buttons">
           <button type="button" disabled={working} onClick={() => void layDepths()}>
-            {working ? `Being computed, ${Math.round(done * 100)} %` : 'Lay other depths side by side'}
+            {working ? say.beingComputed(Math.round(done * 100)) : say.layOtherDepthsSideBySide}
           </button>
-          {failed === null ? null : ` Could not be computed: ${failed}`}
+          {failed === null ? null : say.couldNotBeComputed(failed)}
         </p>
       ) : (
         <FigureTable
-          caption={`Depth against time${coolSet === null ? '' : `, cooling by ${coolSet.title}`}. Predicted, not proof`}
+          caption={say.depthAgainstTimePredictedNot(coolSet === null ? '' : say.coolingBy(coolSet.title))}
           columns={[
-            'Depth',
-            'To the target',
-            ...(coolSet?.legs.map((_, i) => `Leg ${i + 1}`) ?? []),
-            'Cooling',
+            say.depth,
+            say.toTheTarget,
+            ...(coolSet?.legs.map((_, i) => say.leg(i + 1)) ?? []),
+            say.cooling,
             '',
           ]}
           words
@@ -189,18 +191,18 @@ function Depths({ plan }: { plan: CookPlanComputed }) {
             head: `${depthMm} mm`,
             cells: [
               prediction === null
-                ? 'cannot tell'
+                ? say.cannotTell
                 : prediction.targetMin === null
-                  ? 'never'
+                  ? say.never
                   : timeWords(prediction.targetMin),
               ...(coolSet?.legs ?? []).map(({ id }) => {
                 const min = prediction?.cooling?.legs.find(({ legId }) => legId === id)?.elapsedMin;
-                return min == null ? 'cannot tell' : timeWords(min);
+                return min == null ? say.cannotTell : timeWords(min);
               }),
               PREDICTED_NAMES[prediction?.cooling?.state ?? 'cannot-tell'],
               roll ? null : (
                 <button key="take" type="button" onClick={() => take(depthMm)}>
-                  Use {depthMm} mm
+                  {say.useMm(depthMm)}
                 </button>
               ),
             ],

@@ -1,5 +1,6 @@
 import type { Assessment, Batch } from '@larderwright/calc/batch';
 import { fixedText } from '@larderwright/calc/quantities';
+import * as say from '#words/forms/build-plan.ts';
 import { legTitle } from '../batch-sheet/build/cool.ts';
 import { filled, percent } from '../batch-sheet/build/filled.ts';
 import type { SheetModel } from '../batch-sheet/sheet-model.ts';
@@ -17,9 +18,13 @@ function cureLimit({ cure }: Assessment): string[] | null {
     ({ limit }) => limit.substance === 'nitrite' && limit.kind === 'ingoing',
   );
   if (ceilings.length === 0) return null;
-  const each = ceilings.map(
-    ({ limit }) =>
-      `${limit.printed} mg/kg ${FORM_WORDS[limit.expressedAs]} on ${BASIS_WORDS[limit.basis]}${memory(limit.mark === 'memory')}`,
+  const each = ceilings.map(({ limit }) =>
+    say.mgKgOn2(
+      limit.printed,
+      FORM_WORDS[limit.expressedAs],
+      BASIS_WORDS[limit.basis],
+      memory(limit.mark === 'memory'),
+    ),
   );
   return [PLAN_WORDS.cureLimit([...new Set(each)].join('; '))];
 }
@@ -27,8 +32,8 @@ function cureLimit({ cure }: Assessment): string[] | null {
 function cookLimit({ cook }: Assessment, model: SheetModel): string[] | null {
   const { limit, hold, ruleSet } = cook.values;
   if (!limit || !hold) return null;
-  const named = `${limitTemp(limit.stated, 'minimum').text} for ${hold.printed}`;
-  const shown = model.cook.action ? `probe must show ${model.cook.action}` : PLAN_WORDS.probeError;
+  const named = say.forWord2(limitTemp(limit.stated, 'minimum').text, hold.printed);
+  const shown = model.cook.action ? say.probeMustShow2(model.cook.action) : PLAN_WORDS.probeError;
   const isFromMemory = limit.mark === 'memory' || ruleSet?.mark === 'memory';
   return [`${named}, ${shown}${memory(isFromMemory)}`];
 }
@@ -62,8 +67,7 @@ export function buildPlan(batch: Batch, assessment: Assessment, model: SheetMode
     family: model.header.family,
     kitchen: model.header.kitchen,
     saltOnWater: percent(formula.values.mix.saltOnWaterFraction, 1),
-    nitrite:
-      begun && nitritePpmTotal !== null ? `${fixedText(nitritePpmTotal, 1, 'up')} mg/kg on total` : null,
+    nitrite: begun && nitritePpmTotal !== null ? say.mgKgOnTotal2(fixedText(nitritePpmTotal, 1, 'up')) : null,
     packing: batch.label?.pack ? PACK_NAMES[batch.label.pack] : null,
     users: batch.label?.audience ? AUDIENCE_NAMES[batch.label.audience] : null,
     beyond: batch.drying !== undefined || batch.dryCure !== undefined,

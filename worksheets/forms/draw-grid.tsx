@@ -1,3 +1,4 @@
+import * as say from '#words/forms/draw-grid.ts';
 import { LOG_WORDS } from '../words/forms.ts';
 import { GRID_MM } from './log-size.ts';
 
@@ -33,7 +34,7 @@ export function DrawGrid() {
         <path key={column} class="grid-line" d={`M${x(column)} ${top}V${base}`} />
       ))}
       <text x={left} y={height - 0.6}>
-        Start ________
+        {say.start}
       </text>
       <text x={width - right} y={height - 0.6} text-anchor="end">
         {LOG_WORDS.squares}

@@ -1,3 +1,4 @@
+import * as say from '#words/forms/kitchen-blocks.ts';
 import type { Filled } from '../batch-sheet/sheet-model.ts';
 import type { CardBlock } from '../parts/card-blocks.tsx';
 import { CLEANING_WORDS, THERMOMETER_LOG_WORDS } from '../words/forms.ts';
@@ -12,18 +13,18 @@ export function cleaningBlocks(kitchen: string | null): CardBlock[] {
   const { columns, items, lines, checks, wrong } = CLEANING_WORDS;
   return [
     {
-      title: 'Where and when',
+      title: say.whereAndWhen,
       rows: [
         [
-          { label: 'Kitchen', value: kitchen, wide: true },
-          { label: 'Week from' },
-          { label: 'Detergent', wide: true },
-          { label: 'Sanitiser', wide: true },
+          { label: say.kitchen, value: kitchen, wide: true },
+          { label: say.weekFrom },
+          { label: say.detergent, wide: true },
+          { label: say.sanitiser, wide: true },
         ],
       ],
     },
     {
-      title: 'What is cleaned: initials each day',
+      title: say.whatIsCleanedInitialsEachDay,
       table: {
         columns,
         rows: items.map((item) => [item, ...columns.slice(1).map(() => null)]),
@@ -36,13 +37,13 @@ export function cleaningBlocks(kitchen: string | null): CardBlock[] {
       title: checks,
       rows: [
         [
-          { label: 'Test strip of sanitiser', unit: 'ppm' },
-          { label: 'Looked over by', wide: true },
-          { label: 'Swab or test kit, result', wide: true },
-          { label: 'Checked by, day', wide: true },
+          { label: say.testStripOfSanitiser, unit: 'ppm' },
+          { label: say.lookedOverBy, wide: true },
+          { label: say.swabOrTestKitResult, wide: true },
+          { label: say.checkedByDay, wide: true },
         ],
         [{ label: wrong, broad: true }],
-        [{ label: 'Who, when', broad: true }],
+        [{ label: say.whoWhen, broad: true }],
       ],
     },
   ];
@@ -64,18 +65,18 @@ export function thermometerLogBlocks(
   const { columns, lines } = THERMOMETER_LOG_WORDS;
   return [
     {
-      title: 'Where and when',
+      title: say.whereAndWhen,
       rows: [
         [
-          { label: 'Kitchen', value: kitchen, wide: true },
-          { label: 'Water boils here at', value: boils, unit: '°C' },
-          { label: 'May be off, ±', unit: '°C' },
-          { label: 'From – to', wide: true },
+          { label: say.kitchen, value: kitchen, wide: true },
+          { label: say.waterBoilsHereAt, value: boils, unit: '°C' },
+          { label: say.mayBeOff, unit: '°C' },
+          { label: say.fromTo, wide: true },
         ],
       ],
     },
     {
-      title: 'Checks',
+      title: say.checks,
       table: { columns, rows, blankRows: Math.max(4, CHECK_ROWS - rows.length) },
       lines,
     },

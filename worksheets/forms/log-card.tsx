@@ -1,3 +1,4 @@
+import * as say from '#words/forms/log-card.ts';
 import { CurveStrip } from '../batch-sheet/curve-strip.tsx';
 import { LogStrip } from '../batch-sheet/log-strip.tsx';
 import type { CookBlock, CoolBlock, SheetVerdict } from '../batch-sheet/sheet-model.ts';
@@ -33,14 +34,14 @@ export function LogCard({ log, head, stops, paper, standing }: LogCardProps) {
       noRules={LOG_WORDS.noRules}
     >
       <div class="write-row">
-        <WriteIn label="Product" value={log?.header.product} wide />
-        <WriteIn label="Moulds" value={log?.header.moulds} wide />
-        <WriteIn label="Made by" value={log?.header.madeBy} />
-        <WriteIn label="Day" />
+        <WriteIn label={say.product} value={log?.header.product} wide />
+        <WriteIn label={say.moulds} value={log?.header.moulds} wide />
+        <WriteIn label={say.madeBy} value={log?.header.madeBy} />
+        <WriteIn label={say.day} />
       </div>
       <CookPart cook={log?.cook ?? null} />
       <CoolPart cool={log?.cool ?? null} />
-      <Block no={3} title={log?.curve ? 'Curve of the core' : LOG_WORDS.draw} stacked>
+      <Block no={3} title={log?.curve ? say.curveOfTheCore : LOG_WORDS.draw} stacked>
         {log?.curve ? <CurveStrip curve={log.curve} size={LOG_CURVE_MM} /> : <DrawGrid />}
       </Block>
       <Block no={4} title={LOG_WORDS.deviation} stacked>
@@ -53,10 +54,10 @@ export function LogCard({ log, head, stops, paper, standing }: LogCardProps) {
         <span class="write-line" />
       </Block>
       <div class="write-row">
-        <WriteIn label="Cook watched by" />
-        <WriteIn label="Cooling watched by" />
-        <WriteIn label="Checked by (another person)" value={log?.checkedBy} wide />
-        <WriteIn label="Verified, day" />
+        <WriteIn label={say.cookWatchedBy} />
+        <WriteIn label={say.coolingWatchedBy} />
+        <WriteIn label={say.checkedByAnotherPerson} value={log?.checkedBy} wide />
+        <WriteIn label={say.verifiedDay} />
       </div>
     </PrintCard>
   );
@@ -71,17 +72,17 @@ function CookPart({ cook }: { cook: CookBlock | null }) {
   return (
     <Block no={1} title={LOG_WORDS.cookReadings} stacked>
       <div class="write-row">
-        <WriteIn label="Limit" value={cook?.limit} unit="°C for" wide />
-        <WriteIn label="Probe must show" value={cook?.action} unit="°C" />
-        <WriteIn label="Bath" value={cook?.medium} unit="°C" />
-        <WriteIn label="Oven" value={cook?.oven} unit="°C" />
+        <WriteIn label={say.limit} value={cook?.limit} unit="°C for" wide />
+        <WriteIn label={say.probeMustShow} value={cook?.action} unit="°C" />
+        <WriteIn label={say.bath} value={cook?.medium} unit="°C" />
+        <WriteIn label={say.oven} value={cook?.oven} unit="°C" />
       </div>
       <div class="write-row">
-        <WriteIn label="In" value={cook?.started} unit="time" />
-        <WriteIn label="Limit reached" value={cook?.limitReached} unit="time" />
-        <WriteIn label="Held until" value={cook?.heldUntil} unit="time" />
-        <WriteIn label="Out" value={cook?.ended} unit="time" />
-        <WriteIn label="Peak" value={cook?.peak} unit="°C" />
+        <WriteIn label={say.inWord} value={cook?.started} unit="time" />
+        <WriteIn label={say.limitReached} value={cook?.limitReached} unit="time" />
+        <WriteIn label={say.heldUntil} value={cook?.heldUntil} unit="time" />
+        <WriteIn label={say.out} value={cook?.ended} unit="time" />
+        <WriteIn label={say.peak} value={cook?.peak} unit="°C" />
       </div>
       <Strips logs={cook?.logs ?? []} />
       <SheetVerdicts verdicts={cook?.verdicts ?? []} />
@@ -95,27 +96,30 @@ function CookPart({ cook }: { cook: CookBlock | null }) {
 }
 
 /** Legs of the rule, or two to write in. */
-const BLANK_LEGS: CoolBlock['legs'] = ['Leg 1: from ___ to ___ °C in', 'Leg 2: from ___ to ___ °C in'].map(
-  (title) => ({ title, latest: null, elapsed: null, verdict: null }),
-);
+const BLANK_LEGS: CoolBlock['legs'] = [say.leg1FromToCIn, say.leg2FromToCIn].map((title) => ({
+  title,
+  latest: null,
+  elapsed: null,
+  verdict: null,
+}));
 
 function CoolPart({ cool }: { cool: CoolBlock | null }) {
   const legs = cool && cool.legs.length > 0 ? cool.legs : BLANK_LEGS;
   return (
     <Block no={2} title={LOG_WORDS.coolReadings} stacked>
       <div class="write-row">
-        <WriteIn label="Clock starts" value={cool?.started} unit="time" />
-        <WriteIn label="Press" value={cool?.press} unit="kg" />
-        <WriteIn label="Press on at" unit="time" />
-        <WriteIn label="Chilled by" wide />
-        <WriteIn label="Ice topped up" unit="time" />
+        <WriteIn label={say.clockStarts} value={cool?.started} unit="time" />
+        <WriteIn label={say.press} value={cool?.press} unit="kg" />
+        <WriteIn label={say.pressOnAt} unit="time" />
+        <WriteIn label={say.chilledBy} wide />
+        <WriteIn label={say.iceToppedUp} unit="time" />
       </div>
       {legs.map((leg) => (
         <div class="write-row" key={leg.title}>
           <WriteIn label={leg.title} value={leg.elapsed} wide />
-          <WriteIn label="At latest" value={leg.latest} unit="time" />
+          <WriteIn label={say.atLatest} value={leg.latest} unit="time" />
           <WriteIn
-            label="Verdict"
+            label={say.verdict}
             value={leg.verdict ? legVerdict(leg.verdict) : null}
             wide
             unit="pass / fail"
@@ -133,7 +137,7 @@ const unsaid = ({ verdict }: CoolBlock['legs'][number]) =>
   verdict?.state === 'cannot-tell' ? [verdict] : [];
 
 function legVerdict({ state, basis, fromMemory }: SheetVerdict): string {
-  return `${LEG_WORD[state]}${basis ? ` [${basis}${fromMemory ? '; limit from memory' : ''}]` : ''}`;
+  return `${LEG_WORD[state]}${basis ? ` [${basis}${fromMemory ? say.limitFromMemory : ''}]` : ''}`;
 }
 
-const LEG_WORD = { pass: 'PASS', fail: 'FAIL', 'cannot-tell': 'CANNOT TELL' } as const;
+const LEG_WORD = { pass: say.pass, fail: say.fail, 'cannot-tell': say.cannotTell } as const;

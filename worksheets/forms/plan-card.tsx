@@ -1,3 +1,4 @@
+import * as say from '#words/forms/plan-card.ts';
 import type { Paper } from '../batch-sheet/sheet-page.tsx';
 import { WriteIn } from '../batch-sheet/write-in.tsx';
 import { BLANK_HEAD, type CardHead } from '../parts/blank-head.ts';
@@ -29,18 +30,18 @@ export function PlanCard({ plan, head, stops, paper, standing }: PlanCardProps) 
       <p class="sheet-state">{PLAN_WORDS.draft}</p>
       {shown.beyond ? <p class="rule-line">{PLAN_WORDS.notCovered}</p> : null}
       <div class="write-row">
-        <WriteIn label="Product" value={shown.product} broad />
-        <WriteIn label="Kitchen" value={shown.kitchen} wide />
-        <WriteIn label="Family" value={shown.family} wide />
-        <WriteIn label="Flow drawn, walked" unit="day" />
+        <WriteIn label={say.product} value={shown.product} broad />
+        <WriteIn label={say.kitchen} value={shown.kitchen} wide />
+        <WriteIn label={say.family} value={shown.family} wide />
+        <WriteIn label={say.flowDrawnWalked} unit="day" />
       </div>
       <div class="write-row">
-        <WriteIn label="Salt on water" value={shown.saltOnWater} unit="%" />
-        <WriteIn label="Nitrite" value={shown.nitrite} unit="mg/kg" />
-        <WriteIn label="pH, if relied on" />
-        <WriteIn label="aw, if relied on" />
-        <WriteIn label="Packing" value={shown.packing} />
-        <WriteIn label="Who eats it; vulnerable?" value={shown.users} wide />
+        <WriteIn label={say.saltOnWater} value={shown.saltOnWater} unit="%" />
+        <WriteIn label={say.nitrite} value={shown.nitrite} unit="mg/kg" />
+        <WriteIn label={say.phIfReliedOn} />
+        <WriteIn label={say.awIfReliedOn} />
+        <WriteIn label={say.packing} value={shown.packing} />
+        <WriteIn label={say.whoEatsItVulnerable} value={shown.users} wide />
       </div>
       <StepTable steps={shown.steps} />
       <div class="tick-boxes">
@@ -51,11 +52,11 @@ export function PlanCard({ plan, head, stops, paper, standing }: PlanCardProps) 
         ))}
       </div>
       <div class="write-row">
-        <WriteIn label="Team" wide />
-        <WriteIn label="Completed for the business by" wide />
-        <WriteIn label="Approved by (practice, authority)" wide />
-        <WriteIn label="Day" />
-        <WriteIn label="Review by" />
+        <WriteIn label={say.team} wide />
+        <WriteIn label={say.completedForTheBusinessBy} wide />
+        <WriteIn label={say.approvedByPracticeAuthority} wide />
+        <WriteIn label={say.day} />
+        <WriteIn label={say.reviewBy} />
       </div>
     </PrintCard>
   );

@@ -1,3 +1,4 @@
+import * as say from '#words/forms/plan-model.ts';
 import type { StepId } from '../words/haccp.ts';
 
 /** What the batch knows of the plan. Null prints as a box to write in. */
@@ -27,11 +28,11 @@ const STEPS: readonly (readonly [StepId, string])[] = [
   ['cure', '≤ ____ mg/kg'],
   ['grind', '≤ ____ °C'],
   ['allergens', ''],
-  ['cook', '____ °C for ____'],
-  ['cool', '____ to ____ °C in ____ h'],
+  ['cook', say.cFor],
+  ['cool', say.toCInH],
   ['handle', ''],
-  ['store', '≤ ____ °C, ____ days'],
-  ['pack', '____ days at ≤ ____ °C'],
+  ['store', say.cDays],
+  ['pack', say.daysAtC],
   ['sell', ''],
 ];
 

@@ -18,10 +18,10 @@ const BASES = [
   { value: 'lb', label: say.theLb },
 ];
 const DECLARED = [
-  { name: 'fat', label: say.fatInIt, short: say.fat },
-  { name: 'protein', label: say.proteinInIt, short: say.protein },
-  { name: 'water', label: say.waterInIt, short: say.water },
-  { name: 'salt', label: say.saltInIt, short: say.salt },
+  { name: say.fat, label: say.fatInIt, short: say.fat },
+  { name: say.protein, label: say.proteinInIt, short: say.protein },
+  { name: say.water, label: say.waterInIt, short: say.water },
+  { name: say.salt, label: say.saltInIt, short: say.salt },
 ] as const;
 
 interface MaterialRowProps {

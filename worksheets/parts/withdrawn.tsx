@@ -1,5 +1,6 @@
 import { withdrawalsFor } from '@larderwright/calc/sources';
 import { useContext, useEffect } from 'preact/hooks';
+import * as say from '#words/parts/withdrawn.ts';
 import { nowIso } from '../state/clock.ts';
 import { $limits } from '../state/limits.ts';
 import { $batch } from '../state/store.ts';
@@ -36,7 +37,7 @@ export function Withdrawn() {
             key={`${withdrawal.stage} ${withdrawal.ruleSetId}`}
           >
             <p>
-              <strong class="finding-word">STOP</strong> <strong>{title}</strong>
+              <strong class="finding-word">{say.stop}</strong> <strong>{title}</strong>
             </p>
             <p>{body}</p>
           </div>

@@ -1,3 +1,4 @@
+import * as say from '#words/press-and-chill/PressAndChill.ts';
 import { later } from '../parts/later.tsx';
 import type { SiteLinks } from '../parts/links.ts';
 import { NotYet } from '../parts/not-yet.tsx';
@@ -25,13 +26,13 @@ const Legs = later(() => import('./legs.tsx').then((m) => m.Legs));
 const ClockPanel = later(() => import('../clocks/clock-panel.tsx').then((m) => m.ClockPanel));
 
 const PLACES = [
-  ['press', 'Press'],
-  ['rule', 'Rule'],
-  ['chill', 'Chill'],
-  ['readings', 'Readings'],
+  ['press', say.press],
+  ['rule', say.rule],
+  ['chill', say.chill],
+  ['readings', say.readings],
   ['clocks', CLOCKS_TITLE],
-  ['legs', 'Legs'],
-  ['deviation', 'Deviation'],
+  ['legs', say.legs],
+  ['deviation', say.deviation],
 ] as const;
 
 const CHILL = ['chill'] as const;
@@ -42,16 +43,16 @@ export default function PressAndChill({ links }: { links: SiteLinks }) {
     <WorksheetFrame links={links}>
       <Places places={PLACES} />
       <section aria-labelledby="press">
-        <h2 id="press">Press</h2>
+        <h2 id="press">{say.press}</h2>
         <PressFields />
       </section>
       <section aria-labelledby="rule">
-        <h2 id="rule">The cooling rule</h2>
+        <h2 id="rule">{say.theCoolingRule}</h2>
         <CoolRuleFields />
         <Cured />
       </section>
       <section aria-labelledby="chill">
-        <h2 id="chill">How it is chilled</h2>
+        <h2 id="chill">{say.howItIsChilled}</h2>
         <ChillSteps />
       </section>
       <Readings />
@@ -60,25 +61,22 @@ export default function PressAndChill({ links }: { links: SiteLinks }) {
         <ClockPanel kinds={CHILL} meanwhile={<NotYet what={NO_CLOCK} />} />
       </section>
       <section aria-labelledby="legs">
-        <h2 id="legs">Leg by leg</h2>
-        <Legs meanwhile={<NotYet what="CANNOT TELL: nothing on the bench yet" />} />
+        <h2 id="legs">{say.legByLeg}</h2>
+        <Legs meanwhile={<NotYet what={say.cannotTellNothingOnTheBench} />} />
       </section>
       <section aria-labelledby="across">
-        <h2 id="across">By every rule set</h2>
-        <AcrossRuleSets meanwhile={<NotYet what="CANNOT TELL: nothing on the bench yet" />} />
+        <h2 id="across">{say.byEveryRuleSet}</h2>
+        <AcrossRuleSets meanwhile={<NotYet what={say.cannotTellNothingOnTheBench} />} />
       </section>
       <section aria-labelledby="deviation">
-        <h2 id="deviation">Deviation and corrective action</h2>
+        <h2 id="deviation">{say.deviationAndCorrectiveAction}</h2>
         <DeviationFields />
       </section>
       <section aria-labelledby="growth">
-        <h2 id="growth">Growth, for information</h2>
-        <p class="say">
-          By published models, for the foods they were measured in. It turns no fail into a pass and no pass
-          into a fail.
-        </p>
+        <h2 id="growth">{say.growthForInformation}</h2>
+        <p class="say">{say.publishedModelsFoodsMeasured}</p>
         <GrowthInCooling meanwhile={<NotYet />} />
-        <h3>Kept cold</h3>
+        <h3>{say.keptCold}</h3>
         <Storage />
       </section>
     </WorksheetFrame>
@@ -93,9 +91,7 @@ function DeviationFields() {
   return (
     <Deviations
       findings={useChillFindings()}
-      meanwhile={
-        <p class="say">What happened · decision about the product · cause · prevention · by whom, when.</p>
-      }
+      meanwhile={<p class="say">{say.whatHappenedDecisionAbout}</p>}
     />
   );
 }
@@ -105,14 +101,14 @@ function Readings() {
   const findings = useChillFindings();
   return (
     <section aria-labelledby="readings">
-      <h2 id="readings">Readings</h2>
-      <Stand meanwhile={<NotYet what="Not yet computed: no reading, no verdict" />} />
+      <h2 id="readings">{say.readings}</h2>
+      <Stand meanwhile={<NotYet what={say.notYetComputedNoReadingNo} />} />
       <LogChoice written={written} />
       <QuickEntry logId={written.id} logName={written.logs.length > 1 ? written.name : null} />
       <LogBook written={written} meanwhile={<PencilRows />} />
       <ImportLog logId={written.id} logName={written.name} meanwhile={null} />
       <details class="probes-fold">
-        <summary>Probes, their errors and moulds</summary>
+        <summary>{say.probesTheirErrorsAndMoulds}</summary>
         <ProbeList findings={findings} />
       </details>
     </section>

@@ -1,4 +1,5 @@
 import type { CoolComparison } from '@larderwright/calc/cooling';
+import * as say from '#words/press-and-chill/across.ts';
 import { durationWords } from '../parts/clock-text.ts';
 import { Computed } from '../parts/computed.tsx';
 import { useShared } from '../state/use-shared.ts';
@@ -7,7 +8,7 @@ import { wordsOf } from '../words/index.ts';
 import { $chill } from './computed.ts';
 
 /** Never the words of a verdict: only the chosen rule set gives one. */
-const WOULD = { pass: 'would pass', fail: 'WOULD FAIL', 'cannot-tell': 'cannot tell' } as const;
+const WOULD = { pass: say.wouldPass, fail: say.wouldFail, 'cannot-tell': say.cannotTell } as const;
 
 /** The same log by every rule set, side by side: for reading. Only the chosen one rules. */
 export function AcrossRuleSets() {
@@ -15,15 +16,12 @@ export function AcrossRuleSets() {
     <Computed of={useShared($chill)}>
       {({ across, cool }) => (
         <table class="across">
-          <caption>
-            Every rule set on its own clock and its own legs. They do not nest: passing one says nothing of
-            another, and only the chosen one rules.
-          </caption>
+          <caption>{say.everyRuleSetOwnClockOwn}</caption>
           <thead>
             <tr>
-              <th scope="col">Rule set</th>
-              <th scope="col">Legs: longest the readings allow</th>
-              <th scope="col">Comes to</th>
+              <th scope="col">{say.ruleSet}</th>
+              <th scope="col">{say.legsLongestTheReadingsAllow}</th>
+              <th scope="col">{say.comesTo}</th>
             </tr>
           </thead>
           <tbody>
@@ -43,15 +41,13 @@ function Row({ one, chosen }: { one: CoolComparison; chosen: boolean }) {
     <tr>
       <th scope="row">
         {name}
-        {chosen ? <strong> · chosen, rules</strong> : null}
+        {chosen ? <strong> {say.chosenRules}</strong> : null}
       </th>
       <td data-head="Legs">
         {one.legs.map((leg) => (
           <p key={leg.id} class="leg-probe">
             {wordsOf(leg.reason, leg.params).title}
-            {leg.worstMin === null
-              ? ''
-              : ` Longest the readings allow: ${durationWords(leg.worstMin, 'up')}.`}
+            {leg.worstMin === null ? '' : say.longestTheReadingsAllow(durationWords(leg.worstMin, 'up'))}
           </p>
         ))}
       </td>

@@ -4,6 +4,7 @@ import {
   newMeasured,
   newStorageSlice,
 } from '@larderwright/calc/growth';
+import * as say from '#words/press-and-chill/by-product.ts';
 import { Answer } from '../parts/answer.tsx';
 import { NumberField } from '../parts/number-field.tsx';
 import { edit } from '../state/store.ts';
@@ -65,7 +66,7 @@ export function ByProductAnswer({ grown, foodCode }: ByProductAnswerProps) {
     <Answer
       label={WORDS.answer}
       value={withoutLag === null || withLag === null ? null : withAndWithoutLag(withoutLag, withLag)}
-      missing={`Cannot tell: ${BY_PRODUCT_DOUBT_WORDS[doubt ?? 'no-stay']}`}
+      missing={say.cannotTell(BY_PRODUCT_DOUBT_WORDS[doubt ?? 'no-stay'])}
       worked={<p>{growthWorkings.byProduct}</p>}
     >
       <p>{WORDS.careful}</p>

@@ -1,5 +1,6 @@
 import type { Batch } from '@larderwright/calc/batch';
 import { type CoolingResult, type CoolValues, exactC } from '@larderwright/calc/cooling';
+import * as say from '#words/press-and-chill/chill-chart.ts';
 import type { CurveModel, CurveMoment, CurvePoint, WindowLeg } from '../charts/index.ts';
 import { clockAt } from '../parts/clock-text.ts';
 import { curvePoint } from '../readings/curve-point.ts';
@@ -34,7 +35,7 @@ function windowOf(cooling: CoolingResult, offsetMin: number): WindowLeg[] {
       byMs: deadlineMs,
       fromC: leg.from === null ? null : exactC(leg.from),
       toC: exactC(leg.to),
-      label: `${limitTemp(leg.to, 'maximum').celsius} by ${clockAt(deadlineMs, offsetMin)}`,
+      label: say.by2(limitTemp(leg.to, 'maximum').celsius, clockAt(deadlineMs, offsetMin)),
     });
   }
   return [...legs.values()];
@@ -42,10 +43,10 @@ function windowOf(cooling: CoolingResult, offsetMin: number): WindowLeg[] {
 
 function momentsOf(batch: Batch, sinceMs: number): CurveMoment[] {
   const moments = [
-    { iso: batch.press.startedAt, label: 'press on' },
+    { iso: batch.press.startedAt, label: say.pressOn },
     ...batch.process.steps
       .filter((step) => step.kind === 'chill')
-      .map((step) => ({ iso: step.startedAt, label: 'chill' })),
+      .map((step) => ({ iso: step.startedAt, label: say.chill })),
   ];
   return moments.flatMap(({ iso, label }) => {
     const atMs = iso === null ? Number.NaN : Date.parse(iso);

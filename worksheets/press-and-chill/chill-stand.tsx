@@ -1,10 +1,11 @@
+import * as say from '#words/press-and-chill/chill-stand.ts';
 import { Computed } from '../parts/computed.tsx';
 import { useShared } from '../state/use-shared.ts';
 import { chillStandLine, nextDeadlineWords } from '../words/chill-stand.ts';
 import { wordsOf } from '../words/index.ts';
 import { $chill } from './computed.ts';
 
-const STATE_WORD = { pass: 'PASS', fail: 'FAIL', 'cannot-tell': 'CANNOT TELL' } as const;
+const STATE_WORD = { pass: say.pass, fail: say.fail, 'cannot-tell': say.cannotTell } as const;
 
 /** Where the cooling stands and by when to act, in words that are read from across the kitchen. */
 export function ChillStandPanel() {

@@ -1,5 +1,6 @@
 import { type CoolValues, type CuredWay, MOST_LIVER_FRACTION } from '@larderwright/calc/cooling';
 import { fixedText } from '@larderwright/calc/quantities';
+import * as say from '#words/press-and-chill/cured-checks.ts';
 
 /** One condition a rule for cured products asks for, and whether the batch meets it. */
 export interface CuredCheck {
@@ -23,24 +24,24 @@ function checksOf(way: CuredWay, number: number, facts: CoolValues['facts']): Cu
     limit: number | undefined,
     has: number | null,
     show: (value: number) => string,
-    side: 'at least' | 'at most',
+    side: 'least' | 'most',
   ) => {
     if (limit === undefined) return;
-    const met = has === null ? null : side === 'at least' ? has >= limit : has <= limit;
+    const met = has === null ? null : side === 'least' ? has >= limit : has <= limit;
     checks.push({
       way: number,
       what,
-      asked: `${side} ${show(limit)}`,
+      asked: side === 'least' ? say.atLeast(show(limit)) : say.atMost(show(limit)),
       has: has === null ? null : show(has),
       met,
     });
   };
-  add('Nitrite put in, on everything', way.nitritePpm, facts.nitritePpm, ppm, 'at least');
-  add('Salt on water phase', way.saltOnWaterFraction, facts.saltOnWaterFraction, percent('down'), 'at least');
-  add('Ascorbate or erythorbate, on everything', way.acceleratorPpm, facts.acceleratorPpm, ppm, 'at least');
-  add('Water activity', way.waterActivityMax, facts.waterActivity, (aw) => fixedText(aw, 3, 'up'), 'at most');
+  add(say.nitritePutIn, way.nitritePpm, facts.nitritePpm, ppm, 'least');
+  add(say.saltOnWaterPhase, way.saltOnWaterFraction, facts.saltOnWaterFraction, percent('down'), 'least');
+  add(say.ascorbateOrErythorbate, way.acceleratorPpm, facts.acceleratorPpm, ppm, 'least');
+  add(say.waterActivity, way.waterActivityMax, facts.waterActivity, (aw) => fixedText(aw, 3, 'up'), 'most');
   if (way.nitritePpm !== undefined)
-    add('Liver, of everything', MOST_LIVER_FRACTION, facts.liverFraction, percent('up'), 'at most');
+    add(say.liverOfEverything, MOST_LIVER_FRACTION, facts.liverFraction, percent('up'), 'most');
   return checks;
 }
 

@@ -1,12 +1,13 @@
+import * as say from '#words/press-and-chill/cured.ts';
 import { Computed } from '../parts/computed.tsx';
 import { useShared } from '../state/use-shared.ts';
 import { $chill } from './computed.ts';
 
 const STATE_LINE = {
-  met: 'Cured enough for this rule.',
-  'not-met': 'NOT cured enough for this rule: choose a rule for uncured products.',
-  unknown: 'CANNOT TELL whether it is cured enough: fill in the formula and the curing salt.',
-  liver: 'Too much liver to count on the cure: choose a rule for uncured products.',
+  met: say.curedEnoughForThisRule,
+  'not-met': say.notCuredEnoughRuleChooseRule,
+  unknown: say.cannotTellWhetherCuredEnough,
+  liver: say.tooMuchLiverCountCureChoose,
 } as const;
 
 /** What a rule for cured products asks for, and what this batch has. */
@@ -16,24 +17,24 @@ export function Cured() {
       {({ cool, cured }) => {
         if (cool.ruleSet === null) return null;
         if (cool.cured === null) {
-          return <p class="say">This rule asks for no cure: it holds for uncured products too.</p>;
+          return <p class="say">{say.ruleAsksNoCureHoldsUncured}</p>;
         }
         const several = cured.some(({ way }) => way > 1);
         return (
           <div class="cured" data-state={cool.cured}>
             <p>
               <strong>{STATE_LINE[cool.cured]}</strong>
-              {several ? ' One way in full is enough.' : ''}
+              {several ? say.oneWayInFullIsEnough : ''}
             </p>
             <table>
-              <caption>What the rule asks of the cure</caption>
+              <caption>{say.whatTheRuleAsksOfThe}</caption>
               <thead>
                 <tr>
-                  {several ? <th scope="col">Way</th> : null}
-                  <th scope="col">Condition</th>
-                  <th scope="col">Asked</th>
-                  <th scope="col">This batch</th>
-                  <th scope="col">Met</th>
+                  {several ? <th scope="col">{say.way}</th> : null}
+                  <th scope="col">{say.condition}</th>
+                  <th scope="col">{say.asked}</th>
+                  <th scope="col">{say.thisBatch}</th>
+                  <th scope="col">{say.met}</th>
                 </tr>
               </thead>
               <tbody>
@@ -42,8 +43,8 @@ export function Cured() {
                     {several ? <td>{way}</td> : null}
                     <th scope="row">{what}</th>
                     <td>{asked}</td>
-                    <td>{has ?? 'not known'}</td>
-                    <td>{met === null ? 'cannot tell' : met ? 'met' : <strong>NOT MET</strong>}</td>
+                    <td>{has ?? say.notKnown}</td>
+                    <td>{met === null ? say.cannotTell : met ? say.met2 : <strong>{say.notMet}</strong>}</td>
                   </tr>
                 ))}
               </tbody>

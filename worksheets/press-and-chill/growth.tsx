@@ -1,4 +1,5 @@
 import type { SetGrowth } from '@larderwright/calc/growth';
+import * as say from '#words/press-and-chill/growth.ts';
 import { Answer } from '../parts/answer.tsx';
 import { Computed } from '../parts/computed.tsx';
 import { useShared } from '../state/use-shared.ts';
@@ -13,12 +14,12 @@ export function GrowthInCooling() {
         const logs = growth.flatMap((cooling) =>
           cooling.logs.map((log) => ({ ...log, number: cooling.number })),
         );
-        if (logs.length === 0) return <p class="say">No probe yet.</p>;
+        if (logs.length === 0) return <p class="say">{say.noProbeYet}</p>;
         return (
           <>
             {logs.map((log) => {
               const which = [
-                log.number > 1 ? `Cooling ${log.number}` : '',
+                log.number > 1 ? say.cooling2(log.number) : '',
                 logs.length > 1 ? (names.get(log.logId) ?? '') : '',
               ].filter(Boolean);
               return (
@@ -27,16 +28,16 @@ export function GrowthInCooling() {
                   {log.doubt === null ? (
                     <SetTable sets={log.sets} ended={log.ended} />
                   ) : (
-                    <p class="answer-missing">Cannot tell: {GROWTH_DOUBT_WORDS[log.doubt]}</p>
+                    <p class="answer-missing">{say.cannotTell2(GROWTH_DOUBT_WORDS[log.doubt])}</p>
                   )}
                 </div>
               );
             })}
             <div class="answers">
               <Answer
-                label="Listeria monocytogenes in the cooling"
+                label={say.listeriaMonocytogenesCooling}
                 value={null}
-                missing="Cannot tell: its published rates are for 0 to 12 °C and 2 to 25 °C, and the core passes above both"
+                missing={say.cannotTellPublishedRates012}
                 worked={<p>{growthWorkings.listeria}</p>}
               />
             </div>
@@ -51,15 +52,13 @@ function SetTable({ sets, ended }: { sets: readonly SetGrowth[]; ended: boolean 
   return (
     <table class="across">
       <caption>
-        Clostridium perfringens from spores,{' '}
-        {ended ? 'over the whole cooling' : 'SO FAR: the core is still warm'}, in tenfolds. The United States
-        standard is no more than one.
+        {say.clostridiumPerfringensSpores2(ended ? say.overTheWholeCooling : say.soFarTheCoreIsStill)}
       </caption>
       <thead>
         <tr>
-          <th scope="col">Measured in</th>
-          <th scope="col">Without lag</th>
-          <th scope="col">With lag</th>
+          <th scope="col">{say.measuredIn}</th>
+          <th scope="col">{say.withoutLag}</th>
+          <th scope="col">{say.withLag}</th>
         </tr>
       </thead>
       <tbody>
@@ -67,11 +66,9 @@ function SetTable({ sets, ended }: { sets: readonly SetGrowth[]; ended: boolean 
           <tr key={set.id}>
             <th scope="row">{GROWTH_FOOD_WORDS[set.id]}</th>
             <td data-head="Without lag">
-              {logsText(withoutLag.asRead)}, at most {logsText(withoutLag.most)}
+              {say.atMost2(logsText(withoutLag.asRead), logsText(withoutLag.most))}
             </td>
-            <td data-head="With lag">
-              {logsText(withLag.asRead)}, at most {logsText(withLag.most)}
-            </td>
+            <td data-head="With lag">{say.atMost2(logsText(withLag.asRead), logsText(withLag.most))}</td>
           </tr>
         ))}
       </tbody>

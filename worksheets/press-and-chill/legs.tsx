@@ -1,3 +1,4 @@
+import * as say from '#words/press-and-chill/legs.ts';
 import { durationWords } from '../parts/clock-text.ts';
 import { Computed } from '../parts/computed.tsx';
 import { FindingList } from '../parts/finding-list.tsx';
@@ -8,7 +9,7 @@ import { limitTemp } from '../words/limit-temp.ts';
 import { $chill } from './computed.ts';
 import type { LegRow } from './leg-rows.ts';
 
-const STATE_WORD = { pass: 'PASS', fail: 'FAIL', 'cannot-tell': 'CANNOT TELL' } as const;
+const STATE_WORD = { pass: say.pass, fail: say.fail, 'cannot-tell': say.cannotTell } as const;
 /** Findings that a field, a row or the deviations show themselves. */
 const SHOWN_AT_FIELD =
   /^(?:press\.|deviations|product\.|signOffs|process\.steps\.|process\.coolRuleSetId|process\.logs\.[^.]+\.(?:offset|error|readings\.))/;
@@ -23,14 +24,14 @@ export function Legs() {
           <>
             {legs.length > 0 ? (
               <table class="legs">
-                <caption>Legs of the rule. No leg lends time to another.</caption>
+                <caption>{say.legsRuleNoLegLendsTime}</caption>
                 <thead>
                   <tr>
-                    <th scope="col">Leg</th>
-                    <th scope="col">Latest clock time</th>
-                    <th scope="col">Longest the readings allow</th>
-                    <th scope="col">By straight lines</th>
-                    <th scope="col">Verdict</th>
+                    <th scope="col">{say.leg}</th>
+                    <th scope="col">{say.latestClockTime}</th>
+                    <th scope="col">{say.longestTheReadingsAllow}</th>
+                    <th scope="col">{say.byStraightLines}</th>
+                    <th scope="col">{say.verdict}</th>
                   </tr>
                 </thead>
                 <tbody>
@@ -44,13 +45,7 @@ export function Legs() {
               <VerdictLine key={verdict.id} verdict={verdict} />
             ))}
             <FindingList findings={findings.filter(({ field = '' }) => !SHOWN_AT_FIELD.test(field))} />
-            {shown.size > 0 ? (
-              <p class="say">
-                Longest the readings allow: last reading above the start to first reading at or below the end,
-                the probe’s error on the unkind side. A pass rests on this; straight lines are for
-                information.
-              </p>
-            ) : null}
+            {shown.size > 0 ? <p class="say">{say.longestReadingsAllowLast}</p> : null}
           </>
         );
       }}
@@ -60,23 +55,23 @@ export function Legs() {
 
 function LegLine({ row, offsetMin }: { row: LegRow; offsetMin: number }) {
   const { leg, verdict, probes, cooling, worstMin, lineMin } = row;
-  const from = leg.from === null ? 'End of cooking' : limitTemp(leg.from, 'maximum').text;
+  const from = leg.from === null ? say.endOfCooking : limitTemp(leg.from, 'maximum').text;
   return (
     <tr>
       <th scope="row">
-        {cooling > 1 ? `Cooling ${cooling}: ` : ''}
+        {cooling > 1 ? say.cooling2(cooling) : ''}
         {from} {'→'} {limitTemp(leg.to, 'maximum').text}
         <br />
-        {leg.strict ? 'in less than' : 'within'} {durationWords(leg.maxMin, 'down')}
-        {leg.goodMin === undefined ? '' : `; good practice ${durationWords(leg.goodMin, 'down')}`}
+        {leg.strict ? say.inLessThan : say.within} {durationWords(leg.maxMin, 'down')}
+        {leg.goodMin === undefined ? '' : say.goodPractice2(durationWords(leg.goodMin, 'down'))}
       </th>
       <td data-head="Latest clock time">
-        {row.latestMs === null ? 'its clock has not started' : <Latest row={row} offsetMin={offsetMin} />}
+        {row.latestMs === null ? say.itsClockHasNotStarted : <Latest row={row} offsetMin={offsetMin} />}
       </td>
       <td data-head="Longest the readings allow">
-        {worstMin === null ? 'not shown' : durationWords(worstMin, 'up')}
+        {worstMin === null ? say.notShown : durationWords(worstMin, 'up')}
       </td>
-      <td data-head="By straight lines">{lineMin === null ? 'not shown' : durationWords(lineMin, 'up')}</td>
+      <td data-head="By straight lines">{lineMin === null ? say.notShown : durationWords(lineMin, 'up')}</td>
       <td data-head="Verdict">
         <span class="verdict" data-state={verdict.state}>
           <strong class="verdict-word">{STATE_WORD[verdict.state]}</strong>
@@ -103,7 +98,7 @@ function Latest({ row, offsetMin }: { row: LegRow; offsetMin: number }) {
       {projectedMs === null ? null : (
         <>
           <br />
-          expected {clockBeside(projectedMs, offsetMin, latestMs)}
+          {say.expected2(clockBeside(projectedMs, offsetMin, latestMs))}
         </>
       )}
     </>

@@ -1,3 +1,4 @@
+import * as say from '#words/press-and-chill/log-book.ts';
 import { FittedChart } from '../charts/index.ts';
 import { Computed } from '../parts/computed.tsx';
 import { LastReadings } from '../readings/last-readings.tsx';
@@ -17,7 +18,7 @@ export function LogBook({ written }: { written: WrittenLog }) {
         <Computed of={useShared($chill)}>
           {({ chart, notes, cool }) => (
             <>
-              {chart.series.length > 0 ? <FittedChart model={chart} title="Core through the chill" /> : null}
+              {chart.series.length > 0 ? <FittedChart model={chart} title={say.coreThroughTheChill} /> : null}
               <ReadingTable
                 log={log}
                 name={name}

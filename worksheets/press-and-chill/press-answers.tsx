@@ -1,20 +1,20 @@
 import type { PressBand } from '@larderwright/calc/press';
 import { fixedText } from '@larderwright/calc/quantities';
+import * as say from '#words/press-and-chill/press-answers.ts';
 import { Answer } from '../parts/answer.tsx';
 import { Computed } from '../parts/computed.tsx';
 import { useAt, useShared } from '../state/use-shared.ts';
 import { $chill } from './computed.ts';
 
 function bandText({ lowKPa, highKPa, springBox }: PressBand): string {
-  if (highKPa === 0) return 'Not pressed';
-  return `${lowKPa} to ${highKPa} kPa${springBox ? ', in a rated box' : ''}`;
+  if (highKPa === 0) return say.notPressed;
+  return say.toKpa(lowKPa, highKPa, springBox ? say.inARatedBox : '');
 }
 
 function bandMore({ coreC, hours }: PressBand): string {
-  const core = coreC === null ? '' : `Put on when the core is at ${coreC[0]} to ${coreC[1]} °C. `;
-  const time =
-    hours === null ? '' : `For ${hours[0] === hours[1] ? hours[0] : `${hours[0]} to ${hours[1]}`} h. `;
-  return `${core}${time}Do not hold up the chill for it. Common practice, no source.`;
+  const core = coreC === null ? '' : say.putOnWhenTheCoreIs(coreC[0], coreC[1]);
+  const time = hours === null ? '' : say.forH(hours[0] === hours[1] ? hours[0] : say.to(hours[0], hours[1]));
+  return say.doNotHoldUpChillCommon(core, time);
 }
 
 /** Load to pressure and back, beside what is usual for the product. */
@@ -25,34 +25,34 @@ export function PressAnswers() {
       {({ press }) => (
         <div class="answers">
           <Answer
-            label="This load presses with"
+            label={say.thisLoadPressesWith}
             value={press.pressureKPa === null ? null : `${fixedText(press.pressureKPa, 2)} kPa`}
-            missing="Write the board and the load"
+            missing={say.writeTheBoardAndTheLoad}
             worked={
               <p>
-                Load × 9.80665 m/s² ÷ area of the board
-                {press.loadKg !== null && press.boardAreaMm2 !== null && press.pressureKPa !== null
-                  ? ` = ${fixedText(press.loadKg, 2)} kg × 9.80665 ÷ ${fixedText(press.boardAreaMm2 / 100, 0)} cm² = ${fixedText(press.pressureKPa, 2)} kPa`
-                  : ''}
-                .
+                {say.load980665MSArea(
+                  press.loadKg !== null && press.boardAreaMm2 !== null && press.pressureKPa !== null
+                    ? say.kg980665CmKpa(
+                        fixedText(press.loadKg, 2),
+                        fixedText(press.boardAreaMm2 / 100, 0),
+                        fixedText(press.pressureKPa, 2),
+                      )
+                    : '',
+                )}
               </p>
             }
           />
           <Answer
-            label="Load for the pressure wanted"
+            label={say.loadForThePressureWanted}
             value={press.loadForTargetKg === null ? null : `${fixedText(press.loadForTargetKg, 2)} kg`}
-            missing="Write the board and the pressure"
-            worked={<p>Pressure wanted × area of the board ÷ 9.80665 m/s². Derived.</p>}
+            missing={say.writeTheBoardAndThePressure}
+            worked={<p>{say.pressureWantedAreaBoard980665}</p>}
           />
           <Answer
-            label="Usual for this product"
+            label={say.usualForThisProduct}
             value={press.band ? bandText(press.band) : null}
-            missing={
-              hasFamily
-                ? 'Nothing is usual for this product family'
-                : 'Choose the product family on the batch formula'
-            }
-            worked={<p>A habit of trained kitchens for this family. Common practice, no source.</p>}
+            missing={hasFamily ? say.nothingUsualProductFamily : say.chooseProductFamilyBatch}
+            worked={<p>{say.habitTrainedKitchensFamily}</p>}
           >
             {press.band && press.band.highKPa > 0 ? <p>{bandMore(press.band)}</p> : null}
           </Answer>

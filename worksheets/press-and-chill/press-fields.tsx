@@ -1,4 +1,5 @@
 import type { Finding } from '@larderwright/calc/findings';
+import * as say from '#words/press-and-chill/press-fields.ts';
 import { at } from '../parts/finding-list.tsx';
 import { later } from '../parts/later.tsx';
 import { MomentBox } from '../parts/moment-box.tsx';
@@ -24,16 +25,16 @@ export function PressFields() {
       <div class="fields">
         <NumberField
           path="press.boardLength"
-          label="Board, length"
+          label={say.boardLength}
           kind="length"
           units={['mm', 'cm', 'in']}
           range={{ min: 0, max: 2000 }}
-          hint="The board that bears on the product, cut 2 to 3 mm smaller all round."
+          hint={say.boardBearsProductCut23}
           findings={at(findings, 'press.boardLength')}
         />
         <NumberField
           path="press.boardWidth"
-          label="Board, width"
+          label={say.boardWidth}
           kind="length"
           units={['mm', 'cm', 'in']}
           range={{ min: 0, max: 2000 }}
@@ -41,23 +42,23 @@ export function PressFields() {
         />
         <NumberField
           path="press.load"
-          label="Load on one board"
+          label={say.loadOnOneBoard}
           kind="mass"
           units={['kg', 'g', 'lb']}
           range={{ min: 0, max: 500_000 }}
-          hint="Everything that lies on it, the board too."
+          hint={say.everythingLiesBoardToo}
           findings={at(findings, 'press.load')}
         />
         <NumberField
           path="press.pressureTarget"
-          label="Pressure wanted"
+          label={say.pressureWanted}
           kind="pressure"
           range={{ min: 0, max: 200 }}
-          hint="Then the load for it is worked out."
+          hint={say.thenTheLoadForItIs}
           findings={at(findings, 'press.pressureTarget')}
         />
         <MomentBox
-          label="Press on at"
+          label={say.pressOnAt}
           iso={typeof startedAt === 'string' ? startedAt : null}
           offerNow
           onMoment={(iso) => editAt('press.startedAt', iso)}

@@ -1,4 +1,5 @@
 import type { ProcessStep } from '@larderwright/calc/process';
+import * as say from '#words/press-and-chill/rule-fields.ts';
 import { at } from '../parts/finding-list.tsx';
 import { MomentBox } from '../parts/moment-box.tsx';
 import { RuleSetField } from '../parts/rule-set-field.tsx';
@@ -14,10 +15,10 @@ export function CoolRuleFields() {
     <div class="plan">
       <RuleSetField
         subject="cool"
-        label="Whose rule on cooling"
-        empty="Not chosen: no leg can be judged"
+        label={say.whoseRuleOnCooling}
+        empty={say.notChosenNoLegCanBe}
         choices={COOL_RULE_SET_NAMES}
-        hint="The one your authority enforces. Rules are never blended, and passing one says nothing of another."
+        hint={say.oneAuthorityEnforcesRulesNever}
         findings={at(findings, 'process.coolRuleSetId')}
       />
       <HeatEndField />
@@ -31,11 +32,11 @@ function HeatEndField() {
   const findings = useChillFindings();
   return (
     <MomentBox
-      label="Out of the heat"
+      label={say.outOfTheHeat}
       iso={last?.endedAt ?? null}
       offerNow
       onMoment={(endedAt) => changeStep(last?.id ?? FIRST, last?.kind ?? 'cook', { endedAt })}
-      hint="End of the last heating, as on the cook log."
+      hint={say.endLastHeatingCookLog}
       findings={last ? at(findings, `process.steps.${last.id}.endedAt`) : []}
     />
   );

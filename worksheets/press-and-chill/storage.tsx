@@ -1,5 +1,6 @@
 import { newStay, newStorageSlice, type StorageStay } from '@larderwright/calc/growth';
 import { fixedText } from '@larderwright/calc/quantities';
+import * as say from '#words/press-and-chill/storage.ts';
 import { Answer } from '../parts/answer.tsx';
 import { ChoiceField } from '../parts/choice-field.tsx';
 import { Computed } from '../parts/computed.tsx';
@@ -29,7 +30,7 @@ export function Storage() {
     return (
       <p class="buttons">
         <button type="button" onClick={() => edit((batch) => ({ ...batch, storage: newStorageSlice() }))}>
-          Reckon growth in storage
+          {say.reckonGrowthInStorage}
         </button>
       </p>
     );
@@ -44,29 +45,34 @@ function Stays() {
     <>
       <div class="fields">
         <ChoiceField
-          label="Kind of food, for Listeria"
+          label={say.kindOfFoodForListeria}
           value={typeof group === 'string' ? group : ''}
-          empty="Not chosen: nothing is reckoned"
+          empty={say.notChosenNothingIsReckoned}
           choices={LISTERIA_GROUP_NAMES}
           onChoose={(id) => editAt('storage.listeriaGroupId', id === '' ? null : id)}
         />
       </div>
       {stays.map((stay, place) => (
         <fieldset key={stay.id} class="probe">
-          <legend>Stay {place + 1}</legend>
+          <legend>{say.stay2(place + 1)}</legend>
           <div class="fields">
             <NumberField
               path={`${LIST}.${stay.id}.temp`}
-              label="Kept at"
+              label={say.keptAt}
               kind="temperature"
               units={['C', 'F']}
             />
-            <NumberField path={`${LIST}.${stay.id}.time`} label="For" kind="time" units={['d', 'h']} />
+            <NumberField
+              path={`${LIST}.${stay.id}.time`}
+              label={say.forWord}
+              kind="time"
+              units={['d', 'h']}
+            />
           </div>
           {stays.length > 1 ? (
             <p class="buttons">
-              <button type="button" onClick={() => removeRow(LIST, stay.id, `Stay ${place + 1}`)}>
-                Remove stay {place + 1}
+              <button type="button" onClick={() => removeRow(LIST, stay.id, say.stay2(place + 1))}>
+                {say.removeStay2(place + 1)}
               </button>
             </p>
           ) : null}
@@ -76,7 +82,7 @@ function Stays() {
       {measured ? <ByProductFields /> : null}
       <p class="buttons">
         <button type="button" onClick={() => addRow(LIST, newStay(newId()))}>
-          Add another stay
+          {say.addAnotherStay}
         </button>
       </p>
       {measured ? null : <BeginByProduct />}
@@ -85,16 +91,16 @@ function Stays() {
           storage === null ? null : (
             <div class="answers">
               <Answer
-                label="Listeria monocytogenes, tenfolds, without lag"
+                label={say.listeriaMonocytogenesTenfolds}
                 value={storage.listeria.log10 === null ? null : logsText(storage.listeria.log10)}
-                missing={`Cannot tell: ${LISTERIA_DOUBT_WORDS[storage.listeria.doubt ?? 'no-stay']}`}
+                missing={say.cannotTell2(LISTERIA_DOUBT_WORDS[storage.listeria.doubt ?? 'no-stay'])}
                 worked={<p>{growthWorkings.listeria}</p>}
               >
                 {storage.listeria.daysToHundredfold === null ? null : (
                   <p>
-                    At the warmest of them a hundredfold takes{' '}
-                    {fixedText(storage.listeria.daysToHundredfold, 1, 'down')} days. With lag: cannot tell,
-                    none is published with this rate.
+                    {say.warmestHundredfoldTakesDaysLag2(
+                      fixedText(storage.listeria.daysToHundredfold, 1, 'down'),
+                    )}
                   </p>
                 )}
               </Answer>
@@ -102,17 +108,17 @@ function Stays() {
                 <ByProductAnswer grown={storage.byProduct} foodCode={storage.byFoodCode} />
               )}
               <Answer
-                label="Clostridium perfringens, tenfolds"
+                label={say.clostridiumPerfringensTenfolds2}
                 value={
                   storage.perfringens.withoutLag === null || storage.perfringens.withLag === null
                     ? null
                     : withAndWithoutLag(storage.perfringens.withoutLag, storage.perfringens.withLag)
                 }
-                missing={`Cannot tell: ${
+                missing={say.cannotTell2(
                   storage.perfringens.doubt === null || storage.perfringens.doubt === 'no-stay'
                     ? LISTERIA_DOUBT_WORDS['no-stay']
-                    : GROWTH_DOUBT_WORDS[storage.perfringens.doubt]
-                }`}
+                    : GROWTH_DOUBT_WORDS[storage.perfringens.doubt],
+                )}
                 worked={<p>{growthWorkings.perfringens}</p>}
               />
             </div>

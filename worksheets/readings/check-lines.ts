@@ -7,6 +7,7 @@ import {
   offsetAtC,
   thermometerStage,
 } from '@larderwright/calc/thermometer';
+import * as say from '#words/readings/check-lines.ts';
 import { nowIso } from '../state/clock.ts';
 import { mustShowText, offsetText } from '../thermometer/figures.ts';
 import { learnWords } from '../words/index.ts';
@@ -35,9 +36,9 @@ export function computeCheckLines(batch: Batch): ReadonlyMap<string, CheckLine> 
     if (!checked || !verdict) continue;
     const mustShow = displayMustShow(checked, limitC);
     const parts = [
-      `Off at the limit: ${offsetText(offsetAtC(checked, limitC)) ?? 'not read'}`,
-      checked.errorC === null ? 'error not written down' : `error ± ${checked.errorC} °C`,
-      ...(mustShow ? [`its display must show ${mustShowText(mustShow)}`] : []),
+      say.offAtTheLimit(offsetText(offsetAtC(checked, limitC)) ?? say.notRead),
+      checked.errorC === null ? say.errorNotWrittenDown : say.errorC(checked.errorC),
+      ...(mustShow ? [say.itsDisplayMustShow(mustShowText(mustShow))] : []),
     ];
     lines.set(id, { verdict, says: checked.state === 'pass' ? `${parts.join('; ')}.` : null });
   }

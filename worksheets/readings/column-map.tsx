@@ -1,14 +1,15 @@
 import type { PasteLook } from '@larderwright/calc/probe-log';
 import { useEffect, useState } from 'preact/hooks';
+import * as say from '#words/readings/column-map.ts';
 import { ChoiceField } from '../parts/choice-field.tsx';
 import type { PasteAnswers } from './read-paste.ts';
 
 const SEPARATORS: readonly { value: PasteLook['separator']; label: string }[] = [
-  { value: '\t', label: 'tabs' },
-  { value: ';', label: 'semicolons' },
-  { value: ',', label: 'commas' },
-  { value: '|', label: 'bars |' },
-  { value: ' ', label: 'spaces' },
+  { value: '\t', label: say.tabs },
+  { value: ';', label: say.semicolons },
+  { value: ',', label: say.commas },
+  { value: '|', label: say.bars },
+  { value: ' ', label: say.spaces },
 ];
 /** A cell longer than this is no reading; its beginning tells enough. */
 const MOST_CELL = 40;
@@ -30,20 +31,20 @@ export function ColumnMap({ look, answers, onAnswer }: ColumnMapProps) {
   }, [asks]);
   const name = (index: number | null) => {
     const column = columns.find((each) => each.index === index);
-    return column ? column.heading.slice(0, MOST_CELL) || `column ${column.index + 1}` : '';
+    return column ? column.heading.slice(0, MOST_CELL) || say.column(column.index + 1) : '';
   };
   const choices = columns.map(({ index }) => ({ value: String(index), label: name(index) }));
-  const asRead = (index: number | null) => (index === null ? 'Not found yet' : `As read: ${name(index)}`);
+  const asRead = (index: number | null) => (index === null ? say.notFoundYet : say.asRead(name(index)));
   const parted = SEPARATORS.find(({ value }) => value === separator)?.label ?? '';
   const role = (index: number) => {
-    if (index === time) return date === null ? 'Time' : 'Clock';
-    if (index === date) return 'Date';
-    return index === core ? 'Core' : 'not used';
+    if (index === time) return date === null ? say.time : say.clock;
+    if (index === date) return say.date;
+    return index === core ? say.core : say.notUsed;
   };
   return (
     <details class="import-columns" open={open} onToggle={(event) => setOpen(event.currentTarget.open)}>
-      <summary>What the columns hold</summary>
-      <section class="import-grid" tabindex={0} aria-label="First lines of the log">
+      <summary>{say.whatTheColumnsHold}</summary>
+      <section class="import-grid" tabindex={0} aria-label={say.firstLinesOfTheLog}>
         <table>
           <thead>
             <tr>
@@ -70,30 +71,30 @@ export function ColumnMap({ look, answers, onAnswer }: ColumnMapProps) {
       </section>
       <div class="fields">
         <ChoiceField
-          label="Column of the core"
+          label={say.columnOfTheCore}
           value={answers.column}
           empty={asRead(core)}
           choices={choices}
           onChoose={(column) => onAnswer({ column })}
         />
         <ChoiceField
-          label="Column of the time"
+          label={say.columnOfTheTime}
           value={answers.timeColumn}
           empty={asRead(time)}
           choices={choices}
           onChoose={(timeColumn) => onAnswer({ timeColumn })}
         />
         <ChoiceField
-          label="Column of the date"
+          label={say.columnOfTheDate}
           value={answers.dateColumn}
-          empty={date === null ? 'As read: none apart' : asRead(date)}
-          choices={[{ value: 'none', label: 'no column of dates' }, ...choices]}
+          empty={date === null ? say.asReadNoneApart : asRead(date)}
+          choices={[{ value: 'none', label: say.noColumnOfDates }, ...choices]}
           onChoose={(dateColumn) => onAnswer({ dateColumn })}
         />
         <ChoiceField
-          label="Columns are parted by"
+          label={say.columnsArePartedBy}
           value={answers.separator}
-          empty={`As read: ${parted}`}
+          empty={say.asRead2(parted)}
           choices={SEPARATORS}
           onChoose={(chosen) =>
             onAnswer({

@@ -1,6 +1,7 @@
 import { type Batch, newProbeLog, newStep } from '@larderwright/calc/batch';
 import type { ProbeLog, ProbeReading, ProcessStep, StepKind } from '@larderwright/calc/process';
 import { blankEntry } from '@larderwright/calc/quantities';
+import * as say from '#words/readings/edits.ts';
 import { benchNow } from '../state/bench-clock.ts';
 import { newId } from '../state/clock.ts';
 import { keptSetting } from '../state/kept-setting.ts';
@@ -112,5 +113,5 @@ export function byTime(readings: readonly ProbeReading[]): ProbeReading[] {
 
 /** What a log is called where several stand side by side. */
 export function logName(log: ProbeLog, index: number): string {
-  return log.name.trim() || log.probeName.trim() || `Probe ${index + 1}`;
+  return log.name.trim() || log.probeName.trim() || say.probe2(index + 1);
 }

@@ -1,6 +1,7 @@
 import type { PastedLog, PasteLook } from '@larderwright/calc/probe-log';
 import type { ProbeReading } from '@larderwright/calc/process';
 import { useEffect, useId, useState } from 'preact/hooks';
+import * as say from '#words/readings/import-log.ts';
 import { benchNow, benchZone } from '../state/bench-clock.ts';
 import { newId } from '../state/clock.ts';
 import { $life } from '../state/store.ts';
@@ -76,14 +77,14 @@ export function ImportLog({ logId, logName }: ImportLogProps) {
     if (!chosen) return;
     setSaid('');
     if (chosen.size > MOST_BYTES) {
-      setProblem(`${chosen.name} is too large to be read here. Load a part of it.`);
+      setProblem(say.tooLargeReadHereLoadPart(chosen.name));
       return;
     }
     try {
       setHeld({ name: chosen.name, text: await chosen.text(), fromFile: true });
       setProblem('');
     } catch {
-      setProblem(`${chosen.name} could not be read from this device.`);
+      setProblem(say.couldNotBeReadFromThis(chosen.name));
     }
   };
   const onPaste = (box: HTMLTextAreaElement) => {
@@ -93,7 +94,7 @@ export function ImportLog({ logId, logName }: ImportLogProps) {
       setText(box.value);
       return;
     }
-    setHeld({ name: 'The pasted text', text: box.value, fromFile: false });
+    setHeld({ name: say.thePastedText, text: box.value, fromFile: false });
     setText('');
     box.value = '';
   };
@@ -112,15 +113,15 @@ export function ImportLog({ logId, logName }: ImportLogProps) {
     );
     addReadings(logId, readings);
     clear();
-    setSaid(`${readings.length} readings taken into ${logName}.`);
+    setSaid(say.readingsTakenInto(readings.length, logName));
   };
 
   return (
     <details class="import">
-      <summary>Paste a log, or load a logger's file</summary>
+      <summary>{say.pasteALogOrLoadA}</summary>
       <div class="field">
         <label class="field-label" for={id}>
-          One reading a line: time, then temperature
+          {say.oneReadingLineTimeThen}
         </label>
         <textarea
           id={id}
@@ -131,14 +132,11 @@ export function ImportLog({ logId, logName }: ImportLogProps) {
           readOnly={waking || held !== null}
           onInput={(event) => onPaste(event.currentTarget)}
         />
-        <p class="field-hint">
-          Such as "14:15 68.4". Columns may be parted by tabs, semicolons, commas or spaces; dates, headings
-          and further columns may stand there.
-        </p>
+        <p class="field-hint">{say.such1415684Columns}</p>
       </div>
       <p>
         <label>
-          or a file{' '}
+          {say.orAFile}{' '}
           <input
             type="file"
             accept=".csv,.txt,.tsv,text/*"
@@ -153,9 +151,9 @@ export function ImportLog({ logId, logName }: ImportLogProps) {
       </p>
       {held ? (
         <p class="import-held">
-          <strong>{held.name}</strong>, {held.text.length} characters.{' '}
+          {say.characters(<strong>{held.name}</strong>, held.text.length)}{' '}
           <button type="button" onClick={clear}>
-            Put it away
+            {say.putItAway}
           </button>
         </p>
       ) : null}
@@ -172,7 +170,7 @@ export function ImportLog({ logId, logName }: ImportLogProps) {
         <ColumnMap look={look} answers={answers} onAnswer={(part) => setAnswers({ ...answers, ...part })} />
       ) : null}
       <div aria-live="polite">
-        {source.trim() !== '' && read === null ? <p class="not-yet">Reading the log …</p> : null}
+        {source.trim() !== '' && read === null ? <p class="not-yet">{say.readingTheLog}</p> : null}
         {read?.issue ? <p class="field-problem">{pasteIssueWords(read.issue)}</p> : null}
         {read?.log ? <ImportPreview log={read.log} logName={logName} onTake={take} /> : null}
         {said ? <p>{said}</p> : null}

@@ -1,4 +1,5 @@
 import type { PastedLog } from '@larderwright/calc/probe-log';
+import * as say from '#words/readings/import-preview.ts';
 import { dayWords, durationWords, wallOf } from '../parts/clock-text.ts';
 import { PasteRemarks } from './paste-remarks.tsx';
 import { pasteSpan } from './read-paste.ts';
@@ -7,14 +8,14 @@ import { pasteSpan } from './read-paste.ts';
 const ENDS = 3;
 
 const TIMES: Record<PastedLog['times'], string> = {
-  stamp: 'dates and times as they stand there',
-  clock: 'times of day, from the day you chose',
-  elapsed: 'time since the start',
+  stamp: say.datesAndTimesAsTheyStand,
+  clock: say.timesOfDayFromTheDay,
+  elapsed: say.timeSinceTheStart,
 };
 
 function moment(iso: string): string {
   const wall = wallOf(iso);
-  return wall ? `${wall.clock} on ${dayWords(wall.date)}` : iso;
+  return wall ? say.on(wall.clock, dayWords(wall.date)) : iso;
 }
 
 interface ImportPreviewProps {
@@ -27,26 +28,31 @@ interface ImportPreviewProps {
 export function ImportPreview({ log, logName, onTake }: ImportPreviewProps) {
   const { readings, warnings } = log;
   const span = pasteSpan(log);
-  const units = [...new Set(readings.map((row) => `°${row.temperature.unit}`))].join(' and ');
+  const units = [...new Set(readings.map((row) => `°${row.temperature.unit}`))].join(say.and);
   const unread = readings.filter((row) => !row.readable).length;
   const ends = readings.length > ENDS * 2 ? [...readings.slice(0, ENDS), ...readings.slice(-ENDS)] : readings;
   return (
     <div class="import-preview">
       <p>
-        <strong>Understood:</strong> {readings.length} readings
-        {span
-          ? `, from ${moment(span.fromIso)} to ${moment(span.toIso)} (${durationWords(span.minutes, 'down')})`
-          : ''}
-        , in {units}. Times: {TIMES[log.times]}.{log.heading ? ` Core from the column "${log.heading}".` : ''}
-        {unread > 0 ? ` ${unread} without a temperature that can be read.` : ''}
+        <strong>{say.understood}</strong>{' '}
+        {say.readingsInTimes(
+          readings.length,
+          span
+            ? say.fromTo(moment(span.fromIso), moment(span.toIso), durationWords(span.minutes, 'down'))
+            : '',
+          units,
+          TIMES[log.times],
+          log.heading ? say.coreFromTheColumn(log.heading) : '',
+          unread > 0 ? say.withoutTemperatureCanRead(unread) : '',
+        )}
       </p>
       <table>
-        <caption>First and last readings</caption>
+        <caption>{say.firstAndLastReadings}</caption>
         <thead>
           <tr>
-            <th scope="col">Line</th>
-            <th scope="col">Time</th>
-            <th scope="col">Core</th>
+            <th scope="col">{say.line}</th>
+            <th scope="col">{say.time}</th>
+            <th scope="col">{say.core}</th>
           </tr>
         </thead>
         <tbody>
@@ -55,7 +61,7 @@ export function ImportPreview({ log, logName, onTake }: ImportPreviewProps) {
               <td class="n">{row.line}</td>
               <td>{moment(row.at)}</td>
               <td class="n">
-                {row.temperature.text.slice(0, 20) || 'blank'} °{row.temperature.unit}
+                {row.temperature.text.slice(0, 20) || say.blank} °{row.temperature.unit}
               </td>
             </tr>
           ))}
@@ -64,7 +70,7 @@ export function ImportPreview({ log, logName, onTake }: ImportPreviewProps) {
       <PasteRemarks warnings={warnings} />
       <p class="buttons">
         <button type="button" class="press-first" onClick={() => onTake(log)}>
-          Take these {readings.length} readings into {logName}
+          {say.takeTheseReadingsInto(readings.length, logName)}
         </button>
       </p>
     </div>

@@ -1,5 +1,6 @@
 import type { PastedLog, PasteIssueCode } from '@larderwright/calc/probe-log';
 import { useId } from 'preact/hooks';
+import * as say from '#words/readings/paste-questions.ts';
 import { ChoiceField } from '../parts/choice-field.tsx';
 import { MomentBox } from '../parts/moment-box.tsx';
 import type { PasteAnswers } from './read-paste.ts';
@@ -19,9 +20,9 @@ export function PasteQuestions({ answers, asked, times, onAnswer }: PasteQuestio
   return (
     <div class="fields">
       <ChoiceField
-        label="Scale"
+        label={say.scale}
         value={answers.unit}
-        empty="As the log says"
+        empty={say.asTheLogSays}
         choices={[
           { value: 'C', label: '°C' },
           { value: 'F', label: '°F' },
@@ -30,7 +31,7 @@ export function PasteQuestions({ answers, asked, times, onAnswer }: PasteQuestio
       />
       <div class="field">
         <label class="field-label" for={dayId}>
-          Day of the first reading
+          {say.dayOfTheFirstReading}
         </label>
         <div class="field-line">
           <input
@@ -41,33 +42,33 @@ export function PasteQuestions({ answers, asked, times, onAnswer }: PasteQuestio
             onChange={(event) => onAnswer({ day: event.currentTarget.value })}
           />
         </div>
-        <p class="field-hint">Needed where the log has clock times only. Past midnight is found by itself.</p>
+        <p class="field-hint">{say.neededWhereLogHasClockTimes}</p>
       </div>
       <ChoiceField
-        label="Times"
+        label={say.times}
         value={answers.times}
-        empty="As the log says"
+        empty={say.asTheLogSays}
         choices={[
-          { value: 'clock', label: 'Time of day' },
-          { value: 'elapsed', label: 'Time since the start' },
+          { value: 'clock', label: say.timeOfDay },
+          { value: 'elapsed', label: say.timeSinceTheStart },
         ]}
         onChoose={(chosen) => onAnswer({ times: chosen as PasteAnswers['times'] })}
       />
       {elapsed ? (
         <>
           <MomentBox
-            label="The log was started"
+            label={say.theLogWasStarted}
             iso={answers.startsAt}
             onMoment={(startsAt) => onAnswer({ startsAt })}
           />
           <ChoiceField
-            label="Counted in"
+            label={say.countedIn}
             value={answers.elapsedUnit}
-            empty="As the heading says, else minutes"
+            empty={say.asTheHeadingSaysElseMinutes}
             choices={[
-              { value: 's', label: 'seconds' },
-              { value: 'min', label: 'minutes' },
-              { value: 'h', label: 'hours' },
+              { value: 's', label: say.seconds },
+              { value: 'min', label: say.minutes },
+              { value: 'h', label: say.hours },
             ]}
             onChoose={(unit) => onAnswer({ elapsedUnit: unit as PasteAnswers['elapsedUnit'] })}
           />
@@ -75,12 +76,12 @@ export function PasteQuestions({ answers, asked, times, onAnswer }: PasteQuestio
       ) : null}
       {asked === 'date-order-needed' || answers.dateOrder !== '' ? (
         <ChoiceField
-          label="In a date such as 4/3"
+          label={say.inADateSuchAs4}
           value={answers.dateOrder}
-          empty="Not said"
+          empty={say.notSaid}
           choices={[
-            { value: 'day-month', label: 'the day comes first (4 March)' },
-            { value: 'month-day', label: 'the month comes first (April 3)' },
+            { value: 'day-month', label: say.theDayComesFirst4March },
+            { value: 'month-day', label: say.theMonthComesFirstApril3 },
           ]}
           onChoose={(order) => onAnswer({ dateOrder: order as PasteAnswers['dateOrder'] })}
         />

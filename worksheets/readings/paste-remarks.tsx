@@ -1,4 +1,5 @@
 import type { PasteWarning, PasteWarningCode } from '@larderwright/calc/probe-log';
+import * as say from '#words/readings/paste-remarks.ts';
 import { pasteWarningWords } from '../words/paste.ts';
 
 /** Remarks shown at once, and the most that are listed one by one. */
@@ -6,10 +7,10 @@ const SHOWN = 20;
 const MOST_LISTED = 1_000;
 
 const COUNTED: Partial<Record<PasteWarningCode, (count: number) => string>> = {
-  'row-not-read': (count) => `${count} ${count === 1 ? 'line' : 'lines'} left out: no time to be read`,
-  'temperature-blank': (count) => `${count} kept without a temperature`,
-  'temperature-not-read': (count) => `${count} kept with a temperature that cannot be read`,
-  'clock-went-back': (count) => `${count} times the clock went back`,
+  'row-not-read': (count) => say.linesLeftOutNoTimeTo(count),
+  'temperature-blank': (count) => say.keptWithoutATemperature(count),
+  'temperature-not-read': (count) => say.keptTemperatureCannotRead(count),
+  'clock-went-back': (count) => say.timesTheClockWentBack(count),
 };
 
 function Line({ warning }: { warning: PasteWarning }) {
@@ -39,13 +40,13 @@ export function PasteRemarks({ warnings }: { warnings: readonly PasteWarning[] }
       </ul>
       {rest.length > 0 ? (
         <details>
-          <summary>{rest.length} more remarks</summary>
+          <summary>{say.moreRemarks(rest.length)}</summary>
           <ul class="import-warnings">
             {rest.map((warning) => (
               <Line key={key(warning)} warning={warning} />
             ))}
             {warnings.length > MOST_LISTED ? (
-              <li>and {warnings.length - MOST_LISTED} more of the same kinds. Mend the file first.</li>
+              <li>{say.moreSameKindsMendFileFirst(warnings.length - MOST_LISTED)}</li>
             ) : null}
           </ul>
         </details>

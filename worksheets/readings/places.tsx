@@ -1,7 +1,8 @@
 /** Ways down a long worksheet. */
+import * as say from '#words/readings/places.ts';
 export function Places({ places }: { places: readonly (readonly [id: string, name: string])[] }) {
   return (
-    <nav class="places" aria-label="On this worksheet">
+    <nav class="places" aria-label={say.onThisWorksheet}>
       <ul>
         {places.map(([id, name]) => (
           <li key={id}>

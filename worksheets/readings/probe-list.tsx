@@ -4,6 +4,7 @@ import type { MouldItem } from '@larderwright/calc/mould';
 import type { ProbeLog } from '@larderwright/calc/process';
 import { blankEntry } from '@larderwright/calc/quantities';
 import type { Thermometer } from '@larderwright/calc/thermometer';
+import * as say from '#words/readings/probe-list.ts';
 import { ChoiceField } from '../parts/choice-field.tsx';
 import { at } from '../parts/finding-list.tsx';
 import { later } from '../parts/later.tsx';
@@ -61,7 +62,7 @@ export function ProbeList({ findings = [] }: { findings?: readonly Finding[] }) 
             addRow(LIST, newProbeLog(newId(), null));
           }}
         >
-          Add another probe
+          {say.addAnotherProbe}
         </button>
       </p>
     </div>
@@ -86,57 +87,57 @@ function ProbeCard({ log, name, moulds, checked, findings, removable }: ProbeCar
       <legend>{name}</legend>
       <div class="fields">
         <TextBox
-          label="Probe"
-          hint="As it is marked, so that its ice check can be found."
+          label={say.probe}
+          hint={say.markedIceCheckCanFound}
           text={log.probeName}
           onText={(probeName) => change({ probeName })}
         />
         <TextBox
-          label="Where it sits"
-          hint="Thermal centre of the last to heat: largest mould, coldest shelf. Push past the middle, then draw back to the lowest reading, when cooling to the highest. Not in garnish, fat or air, nor against metal."
+          label={say.whereItSits}
+          hint={say.thermalCentreLastHeatLargest}
           text={log.name}
           onText={(where) => change({ name: where })}
         />
         {moulds.length > 0 ? (
           <ChoiceField
-            label="Mould"
+            label={say.mould}
             value={log.mouldId ?? ''}
-            empty="Not said"
-            choices={moulds.map((mould, i) => ({ value: mould.id, label: mould.name || `Mould ${i + 1}` }))}
+            empty={say.notSaid}
+            choices={moulds.map((mould, i) => ({ value: mould.id, label: mould.name || say.mould2(i + 1) }))}
             onChoose={(mouldId) => change({ mouldId: mouldId || null })}
           />
         ) : null}
         {checked.length > 0 ? (
           <ChoiceField
-            label="Checked thermometer"
+            label={say.checkedThermometer}
             value={named?.id ?? ''}
-            empty="None: offset and error typed here"
+            empty={say.noneOffsetAndErrorTypedHere}
             choices={checked.map((each, i) => ({
               value: each.id,
-              label: each.name.trim() || `Thermometer ${i + 1}`,
+              label: each.name.trim() || say.thermometer(i + 1),
             }))}
             onChoose={(thermometerId) => change({ thermometerId: thermometerId || null })}
-            hint="Its check gives offset and error."
+            hint={say.itsCheckGivesOffsetAndError}
           />
         ) : null}
         {named ? null : (
           <>
             <NumberBox
-              label="Reads high (+) or low (−) by"
+              label={say.readsHighOrLowBy}
               kind="temperature-difference"
               units={['dC', 'dF']}
               entry={log.offset}
               onEntry={(offset) => change({ offset })}
-              hint="From the ice check: 0.6 in melting ice means +0.6. Blank is unknown."
+              hint={say.iceCheck06MeltingIce}
               findings={at(findings, `${path}.offset`)}
             />
             <NumberBox
-              label="Error, ±"
+              label={say.error}
               kind="temperature-difference"
               units={['dC', 'dF']}
               entry={log.error}
               onEntry={(error) => change({ error })}
-              hint="What the probe may still be off either way. One degree too few takes a quarter of the kill. Blank is unknown, and then no verdict can be given. Write 0 only if a check against a reference shows it."
+              hint={say.whatProbeMayStillOffEither}
               findings={at(findings, `${path}.error`)}
             />
           </>
@@ -146,7 +147,7 @@ function ProbeCard({ log, name, moulds, checked, findings, removable }: ProbeCar
       {removable ? (
         <p class="buttons">
           <button type="button" onClick={() => removeRow(LIST, log.id, name)}>
-            Remove {name}
+            {say.remove(name)}
           </button>
         </p>
       ) : null}

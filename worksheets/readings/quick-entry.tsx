@@ -1,6 +1,7 @@
 import { newReading } from '@larderwright/calc/batch';
 import type { Entry } from '@larderwright/calc/quantities';
 import { useEffect, useRef, useState } from 'preact/hooks';
+import * as say from '#words/readings/quick-entry.ts';
 import { type ClockProblem, dayWords, wallOf } from '../parts/clock-text.ts';
 import { FieldFrame } from '../parts/field-frame.tsx';
 import { NumberBox } from '../parts/number-box.tsx';
@@ -72,7 +73,7 @@ export function QuickEntry({ logId, logName }: QuickEntryProps) {
     addReading(logId, { ...reading, initials: draft.initials.trim() });
     const wall = wallOf(moment.iso);
     setSaid(
-      `Added${logName ? ` to ${logName}` : ''}: ${draft.temperature.trim()} °${draft.unit} at ` +
+      say.addedAt(logName ? say.to(logName) : '', draft.temperature.trim(), draft.unit) +
         `${wall?.clock.slice(0, 5) ?? ''}, ${dayWords(wall?.date ?? '')}.`,
     );
     focus(draft.clock.trim() === '' ? 'temperature' : 'clock');
@@ -89,7 +90,7 @@ export function QuickEntry({ logId, logName }: QuickEntryProps) {
     <form
       class="quick-entry"
       ref={form}
-      aria-label="Add a reading"
+      aria-label={say.addAReading}
       onSubmit={(event) => {
         event.preventDefault();
         void add();
@@ -106,29 +107,34 @@ export function QuickEntry({ logId, logName }: QuickEntryProps) {
         </div>
         <div data-entry="temperature">
           <NumberBox
-            label="Core"
+            label={say.core}
             kind="temperature"
             units={['C', 'F']}
             entry={entry}
             onEntry={({ text, unit }) => change({ temperature: text, unit: unit === 'F' ? 'F' : 'C' })}
             hint={
               problem === 'no-temperature' ? (
-                <span class="field-problem">Write what the probe shows.</span>
+                <span class="field-problem">{say.writeWhatTheProbeShows}</span>
               ) : undefined
             }
           />
         </div>
         <div data-entry="initials">
-          <TextBox label="Initials" short text={draft.initials} onText={(initials) => change({ initials })} />
+          <TextBox
+            label={say.initials}
+            short
+            text={draft.initials}
+            onText={(initials) => change({ initials })}
+          />
         </div>
         <button type="submit" class="press-first" disabled={waking}>
-          Add reading
+          {say.addReading}
         </button>
       </div>
       <details class="quick-entry-day">
-        <summary>Read on another day</summary>
+        <summary>{say.readOnAnotherDay}</summary>
         <label>
-          Day of the reading (blank: the last time the clock showed it){' '}
+          {say.dayReadingBlankLastTimeClock}{' '}
           <input
             class="field-input field-day"
             type="date"
@@ -155,8 +161,8 @@ function ClockBox({ clock, problem, waking, onClock }: ClockBoxProps) {
   return (
     <FieldFrame
       id="quick-entry-clock"
-      label="Time"
-      hint="Blank: now"
+      label={say.time}
+      hint={say.blankNow}
       problem={problem ? clockProblemWords(problem, clock.slice(0, 20)) : undefined}
     >
       <input
@@ -166,7 +172,7 @@ function ClockBox({ clock, problem, waking, onClock }: ClockBoxProps) {
         inputMode="numeric"
         autocomplete="off"
         maxLength={20}
-        placeholder="now"
+        placeholder={say.now}
         value={clock}
         readOnly={waking}
         aria-invalid={problem ? 'true' : undefined}

@@ -1,6 +1,7 @@
 import type { Batch } from '@larderwright/calc/batch';
 import type { Finding } from '@larderwright/calc/findings';
 import type { CheckedLog } from '@larderwright/calc/probe-log';
+import * as say from '#words/readings/reading-notes.ts';
 import { tempText } from '../charts/temp-text.ts';
 import { dayWords, durationWords, wallOf } from '../parts/clock-text.ts';
 import { wordsOf } from '../words/index.ts';
@@ -17,7 +18,11 @@ function lateWords(enteredAt: string | null, lateMin: number | null): string[] {
   const wall = enteredAt === null || lateMin === null ? null : wallOf(enteredAt);
   if (!wall || lateMin === null) return [];
   return [
-    `Written late: typed ${dayWords(wall.date)}, ${wall.clock.slice(0, 5)}, ${durationWords(lateMin, 'down')} after the reading.`,
+    say.writtenLateTypedAfterReading(
+      dayWords(wall.date),
+      wall.clock.slice(0, 5),
+      durationWords(lateMin, 'down'),
+    ),
   ];
 }
 

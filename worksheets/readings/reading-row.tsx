@@ -2,6 +2,7 @@ import type { ProbeReading } from '@larderwright/calc/process';
 import type { Entry } from '@larderwright/calc/quantities';
 import { Component } from 'preact';
 import { useState } from 'preact/hooks';
+import * as say from '#words/readings/reading-row.ts';
 import { dayWords, wallOf } from '../parts/clock-text.ts';
 import { MomentBox } from '../parts/moment-box.tsx';
 import { NumberBox } from '../parts/number-box.tsx';
@@ -48,7 +49,7 @@ function Row({ logId, reading, corrected, says }: ReadingRowProps) {
     >
       <td class="reading-time">
         <MomentBox
-          label={`Time of reading ${clock}`}
+          label={say.timeOfReading(clock)}
           iso={reading.at}
           required
           compact
@@ -60,18 +61,18 @@ function Row({ logId, reading, corrected, says }: ReadingRowProps) {
       </td>
       <td class="reading-temp">
         <NumberBox
-          label={`Core at ${clock}`}
+          label={say.coreAt(clock)}
           kind="temperature"
           units={['C', 'F']}
           compact
           entry={reading.temperature}
           onEntry={(temperature: Entry) => changeReading(logId, reading.id, { temperature })}
         />
-        {corrected ? <p class="reading-corrected">counts as {corrected}</p> : null}
+        {corrected ? <p class="reading-corrected">{say.countsAs(corrected)}</p> : null}
       </td>
       <td class="reading-initials">
         <TextBox
-          label={`Initials at ${clock}`}
+          label={say.initialsAt(clock)}
           short
           compact
           text={reading.initials}
@@ -99,15 +100,19 @@ function Exclusion({ logId, reading, clock }: { logId: string; reading: ProbeRea
     return (
       <div class="excluded">
         <p>
-          <strong>EXCLUDED</strong> by {excluded.initials || '(no initials)'}
-          {wall ? ` on ${dayWords(wall.date)}, ${wall.clock}` : ''}: {excluded.reason || '(no reason)'}
+          {say.by(
+            <strong>{say.excluded}</strong>,
+            excluded.initials || say.noInitials,
+            wall ? say.on(dayWords(wall.date), wall.clock) : '',
+            excluded.reason || say.noReason,
+          )}
         </p>
         <button
           type="button"
-          aria-label={`Count the reading of ${clock} again`}
+          aria-label={say.countTheReadingOfAgain(clock)}
           onClick={() => changeReading(logId, reading.id, { excluded: null })}
         >
-          Count it again
+          {say.countItAgain}
         </button>
       </div>
     );
@@ -123,11 +128,9 @@ function Exclusion({ logId, reading, clock }: { logId: string; reading: ProbeRea
   };
   return (
     <details class="exclude">
-      <summary>
-        Exclude, or change the day<span class="unseen"> of the reading of {clock}</span>
-      </summary>
+      <summary>{say.excludeOrChangeTheDay(<span class="unseen"> {say.ofTheReadingOf(clock)}</span>)}</summary>
       <MomentBox
-        label={`Time and day of the reading`}
+        label={say.timeAndDayOfTheReading}
         iso={reading.at}
         required
         onMoment={(at) => {
@@ -141,19 +144,19 @@ function Exclusion({ logId, reading, clock }: { logId: string; reading: ProbeRea
         }}
       >
         <TextBox
-          label="Why it does not show the core"
+          label={say.whyItDoesNotShowThe}
           text={reason}
           onText={setReason}
-          problem={missing === 'reason' ? 'Write why: without a reason it stays in the count.' : undefined}
+          problem={missing === 'reason' ? say.writeWhyWithoutReasonStays : undefined}
         />
         <TextBox
-          label="Initials"
+          label={say.initials}
           short
           text={initials}
           onText={setInitials}
-          problem={missing === 'initials' ? 'Write who says so.' : undefined}
+          problem={missing === 'initials' ? say.writeWhoSaysSo : undefined}
         />
-        <button type="submit">Exclude it</button>
+        <button type="submit">{say.excludeIt}</button>
       </form>
     </details>
   );

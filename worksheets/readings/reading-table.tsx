@@ -1,5 +1,6 @@
 import type { ProbeLog } from '@larderwright/calc/process';
 import { useEffect, useState } from 'preact/hooks';
+import * as say from '#words/readings/reading-table.ts';
 import { dayWords, wallOf } from '../parts/clock-text.ts';
 import { byTime } from './edits.ts';
 import { ReadingRow } from './reading-row.tsx';
@@ -52,30 +53,28 @@ export function ReadingTable({ log, name, corrected, says, fromMs = null }: Read
   let day = '';
   return (
     <div class="readings">
-      {before > 0 ? <p class="say">{before} earlier readings of the cook are on the cook log.</p> : null}
+      {before > 0 ? <p class="say">{say.earlierReadingsCookCookLog(before)}</p> : null}
       {pages > 1 ? (
         <p class="readings-pages">
           <button type="button" disabled={page === 0} onClick={() => setChosen(page - 1)}>
-            Earlier
+            {say.earlier}
           </button>
-          <span>
-            Readings {page * length + 1} to {page * length + shown.length} of {rows.length}
-          </span>
+          <span>{say.readingsToOf(page * length + 1, page * length + shown.length, rows.length)}</span>
           <button type="button" disabled={page === pages - 1} onClick={() => setChosen(page + 1)}>
-            Later
+            {say.later}
           </button>
         </p>
       ) : null}
       <table class="readings-table">
         <caption>
-          {name}: {rows.length === 1 ? '1 reading' : `${rows.length} readings`}
+          {name}: {rows.length === 1 ? say.n1Reading : say.readings(rows.length)}
         </caption>
         <thead>
           <tr>
-            <th scope="col">Time, day</th>
-            <th scope="col">Core</th>
-            <th scope="col">Initials</th>
-            <th scope="col">Said about it</th>
+            <th scope="col">{say.timeDay}</th>
+            <th scope="col">{say.core}</th>
+            <th scope="col">{say.initials}</th>
+            <th scope="col">{say.saidAboutIt}</th>
           </tr>
         </thead>
         <tbody>

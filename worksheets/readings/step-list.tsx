@@ -2,6 +2,7 @@ import { newStep } from '@larderwright/calc/batch';
 import type { Finding } from '@larderwright/calc/findings';
 import type { ProcessStep, StepKind } from '@larderwright/calc/process';
 import type { ComponentChildren } from 'preact';
+import * as say from '#words/readings/step-list.ts';
 import { at } from '../parts/finding-list.tsx';
 import { MomentBox } from '../parts/moment-box.tsx';
 import { NumberBox } from '../parts/number-box.tsx';
@@ -16,19 +17,29 @@ const LIST = 'process.steps';
 const KINDS = ['smoke', 'cook', 'reheat', 'chill'] as const;
 
 const STEP_NAME: Record<StepKind, string> = {
-  smoke: 'Smoke',
-  cook: 'Cook',
-  reheat: 'Reheat',
-  chill: 'Chill',
+  smoke: say.smoke,
+  cook: say.cook,
+  reheat: say.reheat,
+  chill: say.chill,
 };
 const MEDIUM: Record<StepKind, string> = {
-  smoke: 'Smokehouse air',
-  cook: 'Bath, steam or oven around the product',
-  reheat: 'Bath, steam or oven around the product',
-  chill: 'Ice water or air around the product',
+  smoke: say.smokehouseAir,
+  cook: say.bathSteamOvenAroundProduct,
+  reheat: say.bathSteamOvenAroundProduct,
+  chill: say.iceWaterOrAirAroundThe,
 };
-const START: Record<StepKind, string> = { smoke: 'In', cook: 'In', reheat: 'In', chill: 'Cooling began' };
-const END: Record<StepKind, string> = { smoke: 'Out', cook: 'Out', reheat: 'Out', chill: 'Cold, put away' };
+const START: Record<StepKind, string> = {
+  smoke: say.inWord,
+  cook: say.inWord,
+  reheat: say.inWord,
+  chill: say.coolingBegan,
+};
+const END: Record<StepKind, string> = {
+  smoke: say.out,
+  cook: say.out,
+  reheat: say.out,
+  chill: say.coldPutAway,
+};
 
 interface StepListProps {
   /** The step the blank form shows. */
@@ -72,7 +83,7 @@ export function StepList({ firstKind, kinds = KINDS, findings = [] }: StepListPr
       <p class="buttons">
         {kinds.map((kind) => (
           <button key={kind} type="button" disabled={waking} onClick={() => addStep(kind, firstKind)}>
-            Add {STEP_NAME[kind].toLowerCase()}
+            {say.add(STEP_NAME[kind].toLowerCase())}
           </button>
         ))}
       </p>
@@ -105,7 +116,7 @@ function StepCard({ step, number, findings, tools }: StepCardProps) {
       {tools}
       <div class="fields">
         <NumberBox
-          label="Planned medium"
+          label={say.plannedMedium}
           kind="temperature"
           units={['C', 'F']}
           entry={step.medium}
@@ -115,12 +126,12 @@ function StepCard({ step, number, findings, tools }: StepCardProps) {
         />
         {step.kind === 'chill' ? null : (
           <NumberBox
-            label="Planned oven"
+            label={say.plannedOven}
             kind="temperature"
             units={['C', 'F']}
             entry={step.oven}
             onEntry={(oven) => change({ oven })}
-            hint="Air over a water bath"
+            hint={say.airOverAWaterBath}
             findings={at(findings, `${path}.oven`)}
           />
         )}
@@ -138,7 +149,7 @@ function StepCard({ step, number, findings, tools }: StepCardProps) {
           onMoment={(endedAt) => change({ endedAt })}
           findings={at(findings, `${path}.endedAt`)}
         />
-        <TextBox label="Note" text={step.note} onText={(note) => change({ note })} />
+        <TextBox label={say.note} text={step.note} onText={(note) => change({ note })} />
       </div>
     </fieldset>
   );

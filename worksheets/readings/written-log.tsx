@@ -1,5 +1,6 @@
 import type { ProbeLog } from '@larderwright/calc/process';
 import { useState } from 'preact/hooks';
+import * as say from '#words/readings/written-log.ts';
 import { ChoiceField } from '../parts/choice-field.tsx';
 import { useAt } from '../state/use-shared.ts';
 import { FIRST, logName } from './edits.ts';
@@ -27,7 +28,7 @@ export function useWrittenLog(): WrittenLog {
     logs,
     id: index === 0 ? FIRST : (log?.id ?? FIRST),
     log,
-    name: log ? logName(log, index) : 'Probe 1',
+    name: log ? logName(log, index) : say.probe1,
     choose: setChosen,
   };
 }
@@ -37,7 +38,7 @@ export function LogChoice({ written }: { written: WrittenLog }) {
   if (written.logs.length < 2) return null;
   return (
     <ChoiceField
-      label="Writing for probe"
+      label={say.writingForProbe}
       value={written.log?.id ?? ''}
       choices={written.logs.map((log, i) => ({ value: log.id, label: logName(log, i) }))}
       onChoose={written.choose}

@@ -1,5 +1,6 @@
 import type { ComponentType } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
+import * as say from '#words/records-desk/RecordsDesk.ts';
 import type { DeskLinks } from './desk-links.ts';
 
 /** Batches out of this device and into it. The parts are fetched once the page stands. */
@@ -15,7 +16,7 @@ export default function RecordsDesk({ links }: { links: DeskLinks }) {
         <Parts.Desk links={links} />
       ) : (
         <p class="not-yet" role="status">
-          {failure ? `This page could not be fetched whole (${failure}). Load it again.` : 'Opening …'}
+          {failure ? say.pageCouldNotFetchedWholeLoad(failure) : say.opening}
         </p>
       )}
     </div>

@@ -1,5 +1,6 @@
 import type { ReadDevicePart } from '@larderwright/calc/exchange';
 import { useId, useState } from 'preact/hooks';
+import * as say from '#words/records-desk/bring-in.ts';
 import { newRecordId } from '../state/clock.ts';
 import { keptSetting } from '../state/kept-setting.ts';
 import { addOvens, keptOvens } from '../state/oven-records.ts';
@@ -60,7 +61,7 @@ export function BringIn({ shelf, sheet, onTaken }: BringInProps) {
           kitchen: read.device.kitchen?.ok === true && keptSetting('version') === undefined,
         });
     } catch {
-      setStage({ at: 'refused', words: `${file.name} could not be read from this device.` });
+      setStage({ at: 'refused', words: say.couldNotBeReadFromThis2(file.name) });
     }
   };
   const take = async ({ incoming, ovens, device, kitchen }: Extract<Stage, { at: 'shown' }>) => {
@@ -70,7 +71,7 @@ export function BringIn({ shelf, sheet, onTaken }: BringInProps) {
       await addRecords(batches, device.archived);
     } catch (error) {
       const detail = error instanceof Error ? error.message : String(error);
-      setStage({ at: 'refused', words: `This device did not take them (${detail}). Nothing was changed.` });
+      setStage({ at: 'refused', words: say.deviceDidNotTakeNothingChanged2(detail) });
       return;
     }
     const wanted = ovens.flatMap(({ oven, taken }) => (taken ? [oven] : []));
@@ -81,7 +82,12 @@ export function BringIn({ shelf, sheet, onTaken }: BringInProps) {
     setStage({
       at: 'taken',
       ids: batches.map((batch) => batch.id),
-      words: `${kept > 0 ? takenWords(batches.length, kept) : batches.length} taken in${left > 0 ? `, ${left} left out` : ''}. What was on this device is as it was.${lost > 0 ? DEVICE_PART_WORDS.noRoom(lost) : ''}${settings}`,
+      words: say.takenWhatDevice2(
+        kept > 0 ? takenWords(batches.length, kept) : batches.length,
+        left > 0 ? say.leftOut2(left) : '',
+        lost > 0 ? DEVICE_PART_WORDS.noRoom(lost) : '',
+        settings,
+      ),
     });
   };
   const goTo = async (batchId: string) => {
@@ -93,7 +99,7 @@ export function BringIn({ shelf, sheet, onTaken }: BringInProps) {
     <>
       <div class="field">
         <label class="field-label" for={id}>
-          A file of batches, saved on this page or another device
+          {say.fileBatchesSavedPageAnother}
         </label>
         <input
           id={id}
@@ -106,12 +112,12 @@ export function BringIn({ shelf, sheet, onTaken }: BringInProps) {
             event.currentTarget.value = '';
           }}
         />
-        <p class="field-hint">At most {MOST_FILE_WORDS}. Nothing is taken in before you have seen it.</p>
+        <p class="field-hint">{say.mostNothingTakenBeforeHaveSeen2(MOST_FILE_WORDS)}</p>
       </div>
       <div aria-live="polite">
         {stage.at === 'reading' ? (
           <p class="not-yet">
-            Reading the file …{stage.all > 0 ? ` ${stage.done} of ${stage.all} batches` : ''}
+            {say.readingTheFile2(stage.all > 0 ? say.ofBatches2(stage.done, stage.all) : '')}
           </p>
         ) : null}
         {stage.at === 'refused' ? <p class="field-problem">{stage.words}</p> : null}
@@ -123,7 +129,7 @@ export function BringIn({ shelf, sheet, onTaken }: BringInProps) {
             {stage.ids.length === 1 ? (
               <p class="buttons">
                 <button type="button" onClick={() => void goTo(stage.ids[0] ?? '')}>
-                  Lay it on the bench
+                  {say.layItOnTheBench}
                 </button>
               </p>
             ) : null}

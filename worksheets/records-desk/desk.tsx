@@ -1,4 +1,5 @@
 import { useCallback, useEffect, useState } from 'preact/hooks';
+import * as say from '#words/records-desk/desk.ts';
 import { currentId } from '../state/storage.ts';
 import { BringIn } from './bring-in.tsx';
 import type { DeskLinks } from './desk-links.ts';
@@ -22,20 +23,20 @@ export function Desk({ links }: { links: DeskLinks }) {
     }
   }, []);
   useEffect(() => void look(), [look]);
-  if (!shelf) return <p class="not-yet">Looking through this device …</p>;
+  if (!shelf) return <p class="not-yet">{say.lookingThroughThisDevice}</p>;
   return (
     <>
       {problem ? (
         <div class="finding" data-severity="caution" role="alert">
-          <p>This device keeps no batches, or does not let the page at them ({problem}).</p>
+          <p>{say.deviceKeepsNoBatchesDoesNot(problem)}</p>
         </div>
       ) : null}
       <section aria-labelledby="hand-on">
-        <h2 id="hand-on">Hand on</h2>
+        <h2 id="hand-on">{say.handOn}</h2>
         <HandOn shelf={shelf} onBench={onBench} links={links} />
       </section>
       <section aria-labelledby="bring-in">
-        <h2 id="bring-in">Bring in</h2>
+        <h2 id="bring-in">{say.bringIn}</h2>
         <BringIn shelf={shelf} sheet={links.sheet} onTaken={look} />
       </section>
     </>

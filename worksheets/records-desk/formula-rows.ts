@@ -2,17 +2,18 @@ import type { Batch } from '@larderwright/calc/batch';
 import type { Cell } from '@larderwright/calc/exchange';
 import { formulaStage } from '@larderwright/calc/formula';
 import { type Entry, entryValue } from '@larderwright/calc/quantities';
+import * as say from '#words/records-desk/formula-rows.ts';
 
 const HEADINGS = [
-  ...['Line', 'Does', 'Planned, as typed', 'Read in', 'Entered or default', 'Counted as'],
-  ...['Planned g', 'Share of the bowl %', 'Share of the meat block %', 'Scale showed g', 'Lot'],
-  ...['Nitrite on pack %', 'Nitrate on pack %', 'Row of the composition table'],
+  ...[say.line, say.does, say.plannedAsTyped, say.readIn, say.enteredOrDefault, say.countedAs],
+  ...[say.plannedG, say.shareOfTheBowl, say.shareOfTheMeatBlock, say.scaleShowedG, say.lot],
+  ...[say.nitriteOnPack, say.nitrateOnPack, say.rowOfTheCompositionTable],
 ];
 
 const BASIS = {
-  mass: 'weight',
-  'percent-of-meat': '% of the meat block',
-  'percent-of-total': '% of the bowl',
+  mass: say.weight,
+  'percent-of-meat': say.ofTheMeatBlock,
+  'percent-of-total': say.ofTheBowl,
 } as const;
 
 const percent = (fraction: number | null): number | null => (fraction === null ? null : fraction * 100);

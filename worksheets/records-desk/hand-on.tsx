@@ -1,5 +1,6 @@
 import { type DecimalMark, safeFileName, writeBatchFile } from '@larderwright/calc/exchange';
 import { useId, useState } from 'preact/hooks';
+import * as say from '#words/records-desk/hand-on.ts';
 import { noteBackup } from '../state/backup.ts';
 import { nowIso } from '../state/clock.ts';
 import { devicePart } from '../state/device-part.ts';
@@ -30,19 +31,19 @@ export function HandOn({ shelf, onBench, links }: HandOnProps) {
   const { batches, unreadable } = shelf;
   const batch =
     batches.find((each) => each.id === chosen) ?? batches.find((each) => each.id === onBench) ?? batches[0];
-  if (!batch) return <p class="say">No batch lies on this device yet. Begin one, or bring one in below.</p>;
+  if (!batch) return <p class="say">{say.noBatchLiesDeviceYetBegin}</p>;
 
   const where = () => ({ schemaAddress: new URL(links.schema, location.href).href, at: nowIso() });
   const save = (name: string, text: string, type: string) => {
     saveText(text, name, type);
-    setSaid(`${name} was handed to your browser to save.`);
+    setSaid(say.wasHandedToYourBrowserTo2(name));
   };
   const names = [batch.product.batchNo, batch.product.name];
   return (
     <>
       <div class="field desk-batch">
         <label class="field-label" for={id}>
-          Batch
+          {say.batch}
         </label>
         <select
           id={id}
@@ -56,17 +57,14 @@ export function HandOn({ shelf, onBench, links }: HandOnProps) {
           {batches.map((each) => (
             <option key={each.id} value={each.id}>
               {batchTitle(each)}
-              {each.id === onBench ? ' (on the bench)' : ''}
+              {each.id === onBench ? say.onTheBench : ''}
             </option>
           ))}
         </select>
       </div>
 
-      <h3>As a file, to keep or to open here again</h3>
-      <p class="say">
-        The whole record, names and signatures with it. All there is takes your settings and oven records
-        along. Keep such files off this device: they are the backup.
-      </p>
+      <h3>{say.asAFileToKeepOr}</h3>
+      <p class="say">{say.wholeRecordNamesSignaturesAll2}</p>
       <p class="buttons">
         <button
           type="button"
@@ -79,7 +77,7 @@ export function HandOn({ shelf, onBench, links }: HandOnProps) {
             )
           }
         >
-          Save this batch
+          {say.saveThisBatch}
         </button>
         <button
           type="button"
@@ -94,15 +92,10 @@ export function HandOn({ shelf, onBench, links }: HandOnProps) {
             });
           }}
         >
-          {batches.length === 1 ? 'Save all there is' : `Save all ${batches.length} batches`}
+          {batches.length === 1 ? say.saveAllThereIs : say.saveAllBatches2(batches.length)}
         </button>
       </p>
-      {unreadable > 0 ? (
-        <p class="field-problem">
-          {unreadable} {unreadable === 1 ? 'record' : 'records'} on this device cannot be read and{' '}
-          {unreadable === 1 ? 'is' : 'are'} not in the file.
-        </p>
-      ) : null}
+      {unreadable > 0 ? <p class="field-problem">{say.recordsDeviceCannotReadNotFile2(unreadable)}</p> : null}
 
       <TableFiles batch={batch} names={names} mark={mark} onMark={setMark} onSave={save} />
       <ShareLink key={batch.id} batch={batch} copy={links.copy} />

@@ -1,4 +1,5 @@
 import type { ReadDevicePart } from '@larderwright/calc/exchange';
+import * as say from '#words/records-desk/incoming-table.ts';
 import { wallOf } from '../parts/clock-text.ts';
 import { KITCHEN_OFFER, takenWords } from '../words/device-part.ts';
 import { recordProblemWords } from '../words/records.ts';
@@ -28,11 +29,11 @@ interface IncomingTableProps {
 function standing({ state, read }: Incoming): string {
   switch (state) {
     case 'new':
-      return 'Not on this device yet.';
+      return say.notOnThisDeviceYet;
     case 'same':
-      return 'On this device already, the same to the letter. Taken in, it would stand there twice.';
+      return say.deviceAlreadySameLetterTaken;
     case 'differs':
-      return 'On this device already, and different. Taken in, both are kept: this one as a batch of its own.';
+      return say.deviceAlreadyDifferentTaken;
     case 'unreadable':
       return recordProblemWords(read);
   }
@@ -55,23 +56,26 @@ export function IncomingTable(props: IncomingTableProps) {
   return (
     <div class="import-preview">
       <p>
-        <strong>{name}:</strong> {incoming.length} {incoming.length === 1 ? 'batch' : 'batches'}
-        {unreadable > 0 ? `, ${unreadable} of them not to be read` : ''}. Nothing is taken in yet.
+        <strong>{name}:</strong>{' '}
+        {say.batchesNothingIsTakenInYet2(
+          incoming.length,
+          unreadable > 0 ? say.ofThemNotToBeRead2(unreadable) : '',
+        )}
       </p>
       {incoming.length > 0 ? (
-        <section class="desk-incoming" tabindex={0} aria-label="Batches in the file">
+        <section class="desk-incoming" tabindex={0} aria-label={say.batchesInTheFile}>
           <table>
             <thead>
               <tr>
-                <th scope="col">Take in</th>
-                <th scope="col">Batch</th>
-                <th scope="col">Last edited</th>
-                <th scope="col">Against this device</th>
+                <th scope="col">{say.takeIn}</th>
+                <th scope="col">{say.batch}</th>
+                <th scope="col">{say.lastEdited}</th>
+                <th scope="col">{say.againstThisDevice}</th>
               </tr>
             </thead>
             <tbody>
               {shown.map((each) => {
-                const title = each.read.clue.name || `Batch ${each.place} of the file, unnamed`;
+                const title = each.read.clue.name || say.batchOfTheFileUnnamed2(each.place);
                 return (
                   <tr key={each.place} data-incoming={each.state}>
                     <td>
@@ -80,7 +84,7 @@ export function IncomingTable(props: IncomingTableProps) {
                           type="checkbox"
                           checked={each.taken}
                           disabled={each.state === 'unreadable'}
-                          aria-label={`Take in ${title}`}
+                          aria-label={say.takeIn4(title)}
                           onChange={(event) => tick(each.place, event.currentTarget.checked)}
                         />
                       </label>
@@ -88,7 +92,7 @@ export function IncomingTable(props: IncomingTableProps) {
                     <th scope="row">
                       {title}
                       {each.read.clue.batchNo ? ` · ${each.read.clue.batchNo}` : ''}
-                      {each.read.ok && each.read.batch.demo ? ' · DEMO, invented' : ''}
+                      {each.read.ok && each.read.batch.demo ? say.demoInvented : ''}
                     </th>
                     <td>{edited(each)}</td>
                     <td>{standing(each)}</td>
@@ -99,9 +103,7 @@ export function IncomingTable(props: IncomingTableProps) {
           </table>
         </section>
       ) : null}
-      {incoming.length > MOST_ROWS ? (
-        <p>and {incoming.length - MOST_ROWS} more, ticked in the same way.</p>
-      ) : null}
+      {incoming.length > MOST_ROWS ? <p>{say.andMoreTickedInTheSame2(incoming.length - MOST_ROWS)}</p> : null}
       <OvenTable device={device} ovens={ovens} onChange={onOvens} />
       <KitchenOffer read={device.kitchen} wanted={kitchen} onWanted={onKitchen} />
       <p class="buttons">
@@ -113,10 +115,10 @@ export function IncomingTable(props: IncomingTableProps) {
         >
           {taken + takenOvens === 0 && kitchen
             ? KITCHEN_OFFER.alone
-            : `Take in ${takenWords(taken, takenOvens)}`}
+            : say.takeIn5(takenWords(taken, takenOvens))}
         </button>
         <button type="button" onClick={onLeave}>
-          Leave the file
+          {say.leaveTheFile}
         </button>
       </p>
     </div>

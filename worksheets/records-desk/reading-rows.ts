@@ -1,24 +1,25 @@
 import type { Batch } from '@larderwright/calc/batch';
 import type { Cell } from '@larderwright/calc/exchange';
 import { type CheckedReading, checkLog, hottestMediumC } from '@larderwright/calc/probe-log';
+import * as say from '#words/records-desk/reading-rows.ts';
 import { wallOf } from '../parts/clock-text.ts';
 import { logName } from '../readings/edits.ts';
 
 const HEADINGS = [
-  ...['Probe', 'Date', 'Time', 'With zone', 'Shown, as typed', 'Scale'],
-  ...['Core °C, offset taken off', 'Counts', 'Typed in at', 'Initials', 'Left out because'],
+  ...[say.probe, say.date, say.time, say.withZone, say.shownAsTyped, say.scale],
+  ...[say.coreCOffsetTakenOff, say.counts, say.typedInAt, say.initials, say.leftOutBecause],
 ];
 
 function counts({ state, doubt }: CheckedReading): string {
   switch (state) {
     case 'counts':
-      return 'yes';
+      return say.yes;
     case 'cannot-be':
-      return `cannot be: ${doubt ?? ''}`;
+      return say.cannotBe(doubt ?? '');
     case 'unreadable':
-      return 'cannot be read';
+      return say.cannotBeRead;
     case 'excluded':
-      return 'left out by a person';
+      return say.leftOutByAPerson;
   }
 }
 

@@ -1,6 +1,7 @@
 import type { Batch } from '@larderwright/calc/batch';
 import { MOST_SHARE_CHARACTERS, shareText } from '@larderwright/calc/exchange';
 import { useId, useState } from 'preact/hooks';
+import * as say from '#words/records-desk/share-link.ts';
 
 /** Links beyond this are cut by some programs that carry messages. Common practice, no source. */
 const CAREFUL_CHARACTERS = 2_000;
@@ -19,35 +20,28 @@ export function ShareLink({ batch, copy }: { batch: Batch; copy: string }) {
   const take = async (link: string) => {
     try {
       await navigator.clipboard.writeText(link);
-      setSaid('The link is on the clipboard.');
+      setSaid(say.theLinkIsOnTheClipboard);
     } catch {
-      setSaid('This browser does not let the page copy. Mark the link and copy it by hand.');
+      setSaid(say.browserDoesNotLetPageCopy);
     }
   };
   const link = made?.of === batch ? made.link : '';
   return (
     <>
-      <h3>As a link, for another person to read</h3>
-      <p class="say">
-        The batch itself stands in the link, after the #. No server ever gets it. Names of people, initials,
-        signatures and the history of changes are left out. Free text goes along as it was written: look
-        through the notes for names.
-      </p>
+      <h3>{say.asALinkForAnotherPerson}</h3>
+      <p class="say">{say.batchItselfStandsLinkAfterNo}</p>
       <p class="buttons">
         <button type="button" onClick={make}>
-          Make a link
+          {say.makeALink}
         </button>
       </p>
       {link && made?.tooLong ? (
-        <p class="field-problem">
-          This batch is too large for a link ({link.length.toLocaleString('en-GB')} letters). Save it as a
-          file and hand that on.
-        </p>
+        <p class="field-problem">{say.batchTooLargeLinkLettersSave(link.length.toLocaleString('en-GB'))}</p>
       ) : null}
       {link && !made?.tooLong ? (
         <div class="field">
           <label class="field-label" for={id}>
-            Link, {link.length.toLocaleString('en-GB')} letters
+            {say.linkLetters(link.length.toLocaleString('en-GB'))}
           </label>
           <textarea
             id={id}
@@ -59,14 +53,11 @@ export function ShareLink({ batch, copy }: { batch: Batch; copy: string }) {
             onFocus={(event) => event.currentTarget.select()}
           />
           {link.length > CAREFUL_CHARACTERS ? (
-            <p class="field-hint">
-              Some programs cut links this long. A link that was cut says so and opens nothing; a file is
-              safer.
-            </p>
+            <p class="field-hint">{say.someProgramsCutLinksLongLink}</p>
           ) : null}
           <p class="buttons">
             <button type="button" onClick={() => void take(link)}>
-              Copy the link
+              {say.copyTheLink}
             </button>
           </p>
         </div>

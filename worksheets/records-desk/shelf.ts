@@ -1,4 +1,5 @@
 import { type Batch, readBatch } from '@larderwright/calc/batch';
+import * as say from '#words/records-desk/shelf.ts';
 import { allRecords } from '../state/storage.ts';
 
 /** What lies on this device, read. Records that cannot be read are counted, not dropped. */
@@ -24,7 +25,7 @@ export async function readShelf(): Promise<Shelf> {
 
 /** What a batch is called in a list. */
 export function batchTitle({ product, demo }: Batch): string {
-  const name = product.name || 'Unnamed batch';
+  const name = product.name || say.unnamedBatch;
   const number = product.batchNo ? ` · ${product.batchNo}` : '';
-  return `${name}${number}${demo ? ' · DEMO, invented' : ''}`;
+  return `${name}${number}${demo ? say.demoInvented : ''}`;
 }

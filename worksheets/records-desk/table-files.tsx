@@ -1,6 +1,7 @@
 import type { Batch } from '@larderwright/calc/batch';
 import { csvText, type DecimalMark, safeFileName } from '@larderwright/calc/exchange';
 import { useId } from 'preact/hooks';
+import * as say from '#words/records-desk/table-files.ts';
 import { formulaRows } from './formula-rows.ts';
 import { readingRows } from './reading-rows.ts';
 
@@ -19,10 +20,10 @@ export function TableFiles({ batch, names, mark, onMark, onSave }: TableFilesPro
   const readings = batch.process.logs.reduce((sum, log) => sum + log.readings.length, 0);
   return (
     <>
-      <h3>As a table, for a spreadsheet</h3>
+      <h3>{say.asATableForASpreadsheet}</h3>
       <div class="field desk-batch">
         <label class="field-label" for={id}>
-          Decimals in the table
+          {say.decimalsInTheTable}
         </label>
         <select
           id={id}
@@ -30,8 +31,8 @@ export function TableFiles({ batch, names, mark, onMark, onSave }: TableFilesPro
           value={mark}
           onChange={(event) => onMark(event.currentTarget.value === 'comma' ? 'comma' : 'point')}
         >
-          <option value="point">12.5, columns parted by commas</option>
-          <option value="comma">12,5, columns parted by semicolons</option>
+          <option value="point">{say.n125ColumnsPartedByCommas}</option>
+          <option value="comma">{say.n125ColumnsPartedBySemicolons}</option>
         </select>
       </div>
       <p class="buttons">
@@ -42,7 +43,7 @@ export function TableFiles({ batch, names, mark, onMark, onSave }: TableFilesPro
             onSave(safeFileName([...names, 'formula'], 'csv'), csvText(formulaRows(batch), mark), 'text/csv')
           }
         >
-          Formula, {batch.formula.lines.length} lines
+          {say.formulaLines(batch.formula.lines.length)}
         </button>
         <button
           type="button"
@@ -51,7 +52,7 @@ export function TableFiles({ batch, names, mark, onMark, onSave }: TableFilesPro
             onSave(safeFileName([...names, 'readings'], 'csv'), csvText(readingRows(batch), mark), 'text/csv')
           }
         >
-          Readings, {readings} of them
+          {say.readingsOfThem(readings)}
         </button>
       </p>
     </>

@@ -1,6 +1,7 @@
 import type { Assessment } from '@larderwright/calc/batch';
 import { COME_UP, type MeatKind, reductionsOf, valuesOf } from '@larderwright/calc/lethality';
 import { fixedText } from '@larderwright/calc/quantities';
+import * as say from '#words/batch-sheet/build/beside.ts';
 import { durationWords } from '../../parts/clock-text.ts';
 import { reductionText } from '../../words/after-cook.ts';
 import { GROWTH_DOUBT_WORDS, GROWTH_FOOD_WORDS, logsText } from '../../words/growth.ts';
@@ -18,17 +19,13 @@ export function besideCook({ cook }: Assessment, meats: readonly MeatKind[]): st
   const { minutes: taken, state } = ruling.comeUp;
   const organisms = reductionsOf(ruling, meats, facts.comminuted !== false).slice(0, MOST_ORGANISMS);
   const parts = [
-    uk && fr
-      ? `P(70 °C, z 7.5) ${minutes(uk.wholeMin)} min, P(70 °C, z 10) ${minutes(fr.wholeMin)} min, come-up and carry-over counted`
-      : '',
+    uk && fr ? say.p70CZ75(minutes(uk.wholeMin), minutes(fr.wholeMin)) : '',
     taken === null
-      ? 'come-up not shown'
-      : `come-up ${COME_UP.fromC} to 54.4 °C ${durationWords(taken, 'up')}${state === 'over' ? ', OVER 6 h' : ''}`,
-    ...organisms.map(
-      ({ row, whole }) => `${row.organism} in ${row.food} ${reductionText(whole)} log (${row.paper})`,
-    ),
+      ? say.comeUpNotShown
+      : say.comeUpTo544C(COME_UP.fromC, durationWords(taken, 'up'), state === 'over' ? say.over6H : ''),
+    ...organisms.map(({ row, whole }) => say.inLog(row.organism, row.food, reductionText(whole), row.paper)),
   ];
-  return [`Information, probe error taken off: ${parts.filter(Boolean).join('; ')}.`];
+  return [say.informationProbeErrorTakenOff(parts.filter(Boolean).join('; '))];
 }
 
 /** Growth in the cooling by the published sets. No verdict rests on it. */
@@ -36,11 +33,14 @@ export function besideCool({ growth, cook }: Assessment): string[] {
   const logs = growth[0]?.logs ?? [];
   const log = logs.find(({ logId }) => logId === cook.values.rulingLogId) ?? logs[0];
   if (!log) return [];
-  const head = 'Information, C. perfringens in the cooling';
-  if (log.doubt !== null) return [`${head}: cannot tell, ${GROWTH_DOUBT_WORDS[log.doubt]}`];
-  const sets = log.sets.map(
-    ({ set, withoutLag, withLag }) =>
-      `${GROWTH_FOOD_WORDS[set.id].toLowerCase()} at most ${logsText(withoutLag.most)} tenfolds without lag, ${logsText(withLag.most)} with`,
+  const head = say.informationCPerfringensCooling;
+  if (log.doubt !== null) return [say.cannotTell(head, GROWTH_DOUBT_WORDS[log.doubt])];
+  const sets = log.sets.map(({ set, withoutLag, withLag }) =>
+    say.atMostTenfoldsWithoutLagWith(
+      GROWTH_FOOD_WORDS[set.id].toLowerCase(),
+      logsText(withoutLag.most),
+      logsText(withLag.most),
+    ),
   );
-  return [`${head}${log.ended ? '' : ', SO FAR'}, models from memory: ${sets.join('; ')}.`];
+  return [say.modelsFromMemory(head, log.ended ? '' : say.soFar, sets.join('; '))];
 }

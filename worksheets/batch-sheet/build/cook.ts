@@ -1,6 +1,7 @@
 import type { Assessment, Batch } from '@larderwright/calc/batch';
 import type { MeatKind } from '@larderwright/calc/lethality';
 import { fixedText } from '@larderwright/calc/quantities';
+import * as say from '#words/batch-sheet/build/cook.ts';
 import { clockAt, offsetOf, wallOf } from '../../parts/clock-text.ts';
 import { limitTemp } from '../../words/limit-temp.ts';
 import type { CookBlock } from '../sheet-model.ts';
@@ -36,7 +37,7 @@ export function buildCook(
     oven: step ? filled('temperature', step.oven, 'C') : null,
     limit:
       values.limit && values.hold
-        ? `${limitTemp(values.limit.stated, 'minimum').text} for ${values.hold.printed}`
+        ? say.forWord2(limitTemp(values.limit.stated, 'minimum').text, values.hold.printed)
         : null,
     action: degrees(hold?.actionC, 'up'),
     started: step?.startedAt ? (wallOf(step.startedAt)?.clock ?? null) : null,

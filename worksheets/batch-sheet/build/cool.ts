@@ -1,6 +1,7 @@
 import type { Assessment, Batch } from '@larderwright/calc/batch';
 import type { CoolingResult, CoolLeg, CoolLogResult, LegResult } from '@larderwright/calc/cooling';
 import { fixedText } from '@larderwright/calc/quantities';
+import * as say from '#words/batch-sheet/build/cool.ts';
 import { clockAt, durationWords, offsetOf } from '../../parts/clock-text.ts';
 import { limitTemp } from '../../words/limit-temp.ts';
 import type { CoolBlock, CoolLeg as SheetLeg } from '../sheet-model.ts';
@@ -11,15 +12,15 @@ import { sheetVerdict, sheetVerdicts } from './verdicts.ts';
 
 /** "57 °C → 21 °C in 2 h", both scales. */
 export function legTitle(leg: CoolLeg): string {
-  const from = leg.from === null ? 'End of cook' : limitTemp(leg.from, 'maximum').text;
-  return `${from} → ${limitTemp(leg.to, 'maximum').text} in ${durationWords(leg.maxMin, 'down')}`;
+  const from = leg.from === null ? say.endOfCook : limitTemp(leg.from, 'maximum').text;
+  return say.inWord2(from, limitTemp(leg.to, 'maximum').text, durationWords(leg.maxMin, 'down'));
 }
 
 /** "1 h 08 min by lines; at worst 1 h 30 min": the second is what a pass rests on. */
 function took({ judged }: LegResult): string | null {
   const parts = [
-    judged.lines === null ? '' : `${durationWords(judged.lines.elapsedMin, 'up')} by lines`,
-    judged.worstMin === null ? '' : `${durationWords(judged.worstMin, 'up')} at worst`,
+    judged.lines === null ? '' : say.byLines2(durationWords(judged.lines.elapsedMin, 'up')),
+    judged.worstMin === null ? '' : say.atWorst2(durationWords(judged.worstMin, 'up')),
   ];
   return parts.filter(Boolean).join(', ') || null;
 }

@@ -8,6 +8,7 @@ import {
 import { recordChecksum } from '@larderwright/calc/exchange';
 import { familyOf } from '@larderwright/calc/formula';
 import type { Allergen } from '@larderwright/calc/ingredients';
+import * as say from '#words/batch-sheet/build/head-and-foot.ts';
 import { NOT_CONFIRMED } from '../../words/rule-subjects.ts';
 import type { SheetFoot, SheetHeader, SheetWarnings } from '../sheet-model.ts';
 import { filled, words } from './filled.ts';
@@ -15,7 +16,7 @@ import { filled, words } from './filled.ts';
 export function buildHeader(batch: Batch): SheetHeader {
   const moulds = batch.mould.moulds.map((mould) => {
     const count = filled('count', mould.count, 'count', false);
-    return `${count ? `${count.text} × ` : ''}${mould.name || 'mould'}`;
+    return `${count ? `${count.text} × ` : ''}${mould.name || say.mould}`;
   });
   return {
     product: words(batch.product.name),
@@ -30,7 +31,7 @@ export function buildHeader(batch: Batch): SheetHeader {
 
 function named({ name, kinds, toCheck }: Allergen): string {
   const inside = kinds.length > 0 ? ` (${kinds.join(', ')})` : '';
-  return `${name}${inside}${toCheck ? ' (check pack)' : ''}`;
+  return `${name}${inside}${toCheck ? say.checkPack : ''}`;
 }
 
 /** Allergens in the words of both lists; a line nobody knows makes the list open-ended. */
@@ -38,21 +39,19 @@ export function buildWarnings(batch: Batch, { formula }: Assessment): SheetWarni
   if (batch.formula.lines.length === 0) return { allergens: null, audience: null };
   const { euAllergens, usAllergens, allergensUnknown, liverFraction } = formula.values.facts;
   const lists = [
-    euAllergens.length > 0 ? `EU/UK: ${euAllergens.map(named).join(', ')}` : '',
-    usAllergens.length > 0 ? `US: ${usAllergens.map(named).join(', ')}` : '',
+    euAllergens.length > 0 ? say.euUk2(euAllergens.map(named).join(', ')) : '',
+    usAllergens.length > 0 ? say.us2(usAllergens.map(named).join(', ')) : '',
   ];
   const unknown = allergensUnknown.length;
   const list = lists.filter(Boolean).join('. ');
-  const open = unknown > 0 ? `UNKNOWN for ${unknown} line${unknown === 1 ? '' : 's'}` : '';
+  const open = unknown > 0 ? say.unknownForLineS2(unknown) : '';
   const nitrite = batch.formula.lines.some((line) => line.part === 'curing-salt')
-    ? ' Nitrite: not for under-3s.'
+    ? say.nitriteNotForUnder3s
     : '';
-  const liver = liverFraction !== null && liverFraction > 0 ? ' Liver: vitamin A.' : '';
+  const liver = liverFraction !== null && liverFraction > 0 ? say.liverVitaminA : '';
   return {
-    allergens: [list || (unknown > 0 ? '' : 'none of the listed ones found'), open]
-      .filter(Boolean)
-      .join('; '),
-    audience: `Not for pregnancy, over-65s, babies, weak immunity (Listeria).${liver}${nitrite}`,
+    allergens: [list || (unknown > 0 ? '' : say.noneOfTheListedOnesFound), open].filter(Boolean).join('; '),
+    audience: say.notPregnancyOver65sBabiesWeak2(liver, nitrite),
   };
 }
 
@@ -65,7 +64,15 @@ export function buildFoot(
     subject === 'nitrite' || subject === 'nitrite in whole muscle';
   const unconfirmed = unconfirmedRuleSets(batch).map(({ id }) => id);
   const line = ({ subject, id, jurisdiction, title, edition, reviewed, overdue }: RuleSetUsed) =>
-    `${subject}: ${jurisdiction}, ${title}, ${edition}; checked ${reviewed}${overdue ? ', CHECK OVERDUE' : ''}${unconfirmed.includes(id) ? NOT_CONFIRMED : ''}`;
+    say.checked2(
+      subject,
+      jurisdiction,
+      title,
+      edition,
+      reviewed,
+      overdue ? say.checkOverdue : '',
+      unconfirmed.includes(id) ? NOT_CONFIRMED : '',
+    );
   return {
     ruleSets: {
       bench: ruleSets.filter(isBench).map(line),

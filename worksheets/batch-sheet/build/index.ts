@@ -1,6 +1,7 @@
 import type { Assessment, Batch } from '@larderwright/calc/batch';
 import type { MeatKind } from '@larderwright/calc/lethality';
 import { readEntry } from '@larderwright/calc/quantities';
+import * as say from '#words/batch-sheet/build/index.ts';
 import { wallOf } from '../../parts/clock-text.ts';
 import { stopLines } from '../../parts/stop-lines.ts';
 import { TEMPERATURE_LIMITS } from '../blank-model.ts';
@@ -14,11 +15,11 @@ import { buildMaterials } from './materials.ts';
 import { buildCure, buildFill, buildPreStart, buildSalt } from './weigh-blocks.ts';
 
 const DECISION_WORD = {
-  '': 'no decision yet',
-  release: 'release',
-  reheat: 'reheat',
-  discard: 'discard',
-  hold: 'hold',
+  '': say.noDecisionYet,
+  release: say.release,
+  reheat: say.reheat,
+  discard: say.discard,
+  hold: say.hold,
 };
 
 function deviations(batch: Batch): DeviationLine[] {
@@ -26,9 +27,9 @@ function deviations(batch: Batch): DeviationLine[] {
     const when = wallOf(at);
     const parts = [
       what,
-      `Decision: ${DECISION_WORD[decision].toUpperCase()}`,
-      cause && `Cause: ${cause}`,
-      prevention && `Prevention: ${prevention}`,
+      say.decision(DECISION_WORD[decision].toUpperCase()),
+      cause && say.cause(cause),
+      prevention && say.prevention(prevention),
       [by, when ? `${when.date} ${when.clock}` : ''].filter(Boolean).join(', '),
     ];
     return { id, text: parts.filter(Boolean).join(' · ') };

@@ -1,6 +1,7 @@
 import type { CheckedReading, Doubt } from '@larderwright/calc/probe-log';
 import type { ProbeLog } from '@larderwright/calc/process';
 import { fixedText } from '@larderwright/calc/quantities';
+import * as say from '#words/batch-sheet/build/logs.ts';
 import { durationWords, wallOf } from '../../parts/clock-text.ts';
 import type { Filled, LogBlock, SheetReading } from '../sheet-model.ts';
 import { decisive } from './decisive.ts';
@@ -12,18 +13,18 @@ const NAMED = 4;
 const clock = (iso: string) => wallOf(iso)?.clock ?? '?';
 
 const DOUBT_WORD: Readonly<Record<Doubt, string>> = {
-  'too-hot': 'cannot be',
-  'too-cold': 'cannot be',
-  'above-medium': 'cannot be',
-  jump: 'cannot be',
-  dip: 'cannot be',
-  spike: 'cannot be',
+  'too-hot': say.cannotBe,
+  'too-cold': say.cannotBe,
+  'above-medium': say.cannotBe,
+  jump: say.cannotBe,
+  dip: say.cannotBe,
+  spike: say.cannotBe,
   'clock-back': 'clock?',
 };
 
 /** What a reading prints beside its figure. */
 function remark(reading: CheckedReading): string | null {
-  if (reading.state === 'excluded') return 'out';
+  if (reading.state === 'excluded') return say.out;
   if (reading.state === 'unreadable') return '?';
   return reading.doubt ? DOUBT_WORD[reading.doubt] : null;
 }
@@ -55,7 +56,7 @@ export function buildLog(
   most?: number,
 ): LogBlock {
   return {
-    name: log.name.trim() || 'Log',
+    name: log.name.trim() || say.log,
     probe: log.probeName.trim(),
     offset: asChecked(log, filled('temperature-difference', log.offset, 'dC')),
     error: asChecked(log, filled('temperature-difference', log.error, 'dC')),
@@ -66,28 +67,27 @@ export function buildLog(
 
 function few(items: readonly string[]): string {
   if (items.length <= NAMED) return items.join('; ');
-  return `${items.slice(0, NAMED).join('; ')}; and ${items.length - NAMED} more in the record`;
+  return say.andMoreInTheRecord(items.slice(0, NAMED).join('; '), items.length - NAMED);
 }
 
 /** Readings typed in late, with both times; readings a person left out, with reason and initials. */
 export function logRemarks(log: ProbeLog, readings: readonly CheckedReading[]): string[] {
-  const name = log.name.trim() || 'Log';
+  const name = log.name.trim() || say.log;
   const late = readings.filter((reading) => reading.enteredLateMin !== null);
   const out = readings.filter((reading) => reading.state === 'excluded');
   const remarks: string[] = [];
   if (late.length > 0) {
-    const times = late.map(
-      (reading) =>
-        `read ${clock(reading.at)}, typed ${durationWords(reading.enteredLateMin ?? 0, 'up')} later`,
+    const times = late.map((reading) =>
+      say.readTypedLater(clock(reading.at), durationWords(reading.enteredLateMin ?? 0, 'up')),
     );
-    remarks.push(`${name}, entered late: ${few(times)}.`);
+    remarks.push(say.enteredLate(name, few(times)));
   }
   if (out.length > 0) {
     const each = out.map(
       (reading) =>
         `${clock(reading.at)} ${reading.shown} (${reading.exclusion?.reason ?? ''}, ${reading.exclusion?.initials ?? ''})`,
     );
-    remarks.push(`${name}, left out by a person: ${few(each)}.`);
+    remarks.push(say.leftOutByAPerson(name, few(each)));
   }
   return remarks;
 }

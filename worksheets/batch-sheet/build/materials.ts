@@ -1,6 +1,7 @@
 import type { Assessment, Batch } from '@larderwright/calc/batch';
 import { type FormulaLine, isMeat } from '@larderwright/calc/formula';
 import { formatQuantity } from '@larderwright/calc/quantities';
+import * as say from '#words/batch-sheet/build/materials.ts';
 import type { Filled, MaterialRow, Materials } from '../sheet-model.ts';
 import { filled, gramDecimals, summed, words, worked } from './filled.ts';
 
@@ -31,7 +32,7 @@ export function buildMaterials(batch: Batch, { formula }: Assessment): Materials
   const anyPoultry = formula.values.facts.poultry === true;
   const row = (line: FormulaLine): MaterialRow => ({
     id: line.id,
-    name: words(line.name) ?? 'Not named',
+    name: words(line.name) ?? say.notNamed,
     planned: planned(line, massOf.get(line.id) ?? null),
     limit: warmestIn(line, anyPoultry),
     lot: words(line.lot),

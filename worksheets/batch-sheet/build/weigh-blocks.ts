@@ -1,6 +1,7 @@
 import type { Assessment, Batch } from '@larderwright/calc/batch';
 import type { LiningKind, MouldFill } from '@larderwright/calc/mould';
 import { fixedText, formatQuantity } from '@larderwright/calc/quantities';
+import * as say from '#words/batch-sheet/build/weigh-blocks.ts';
 import { LINING_NAMES } from '../../words/mould-names.ts';
 import type { CureBlock, FillBlock, PreStart, SaltBlock } from '../sheet-model.ts';
 import { filled, percent, words, worked } from './filled.ts';
@@ -25,11 +26,11 @@ export function buildCure(batch: Batch, { cure, formula }: Assessment): CureBloc
   if (lines.length === 0) return null;
   const massOf = new Map(formula.values.planned.lines.map((line) => [line.lineId, line.massG]));
   const { nitritePpmMeat, nitritePpmTotal, nitriteIonPpmMeat, nitriteIonPpmTotal, inUse } = cure.values;
-  const ppm = (value: number | null) => (value === null ? 'cannot tell' : fixedText(value, 1, 'up'));
-  const basis = inUse === 'as-weighed' ? 'As weighed' : 'As planned';
+  const ppm = (value: number | null) => (value === null ? say.cannotTell : fixedText(value, 1, 'up'));
+  const basis = inUse === 'as-weighed' ? say.asWeighed : say.asPlanned;
   return {
     lines: lines.map((line) => ({
-      name: words(line.name) ?? 'Curing salt',
+      name: words(line.name) ?? say.curingSalt,
       strength: line.cure ? filled('fraction', line.cure.nitrite, '%') : null,
       grams:
         line.basis === 'mass' ? filled('mass', line.amount, 'g') : worked(massOf.get(line.id) ?? null, true),
@@ -37,8 +38,8 @@ export function buildCure(batch: Batch, { cure, formula }: Assessment): CureBloc
       lot: words(line.lot),
     })),
     ppm:
-      `${basis}, mg/kg: ${ppm(nitritePpmMeat)} on meat block, ${ppm(nitritePpmTotal)} on total as sodium nitrite; ` +
-      `${ppm(nitriteIonPpmMeat)} and ${ppm(nitriteIonPpmTotal)} as ion.`,
+      say.mgKgMeatBlockTotalSodium(basis, ppm(nitritePpmMeat), ppm(nitritePpmTotal)) +
+      say.andAsIon(ppm(nitriteIonPpmMeat), ppm(nitriteIonPpmTotal)),
     weighedBy: words(batch.cure.weighedBy),
     checkedBy: words(batch.cure.checkedBy),
     verdicts: sheetVerdicts(cure.verdicts),
@@ -56,8 +57,8 @@ export function buildSalt(batch: Batch, { formula }: Assessment): SaltBlock {
     target: batch.formula.lines.length > 0 ? filled('fraction', batch.formula.saltTarget, '%') : null,
     total: percent(mix.salt.fraction),
     onWater: percent(mix.saltOnWaterFraction),
-    sources: sources.length > 0 ? `from ${sources.join(', ')}` : null,
-    lined: lined === null ? null : `with the lining ${percent(lined.salt.fraction) ?? '______ %'} as sliced`,
+    sources: sources.length > 0 ? say.from(sources.join(', ')) : null,
+    lined: lined === null ? null : say.withTheLiningAsSliced(percent(lined.salt.fraction) ?? '______ %'),
   };
 }
 
@@ -67,8 +68,8 @@ function liningText(kind: LiningKind, fill: MouldFill | undefined): string | nul
   const sheet = fill?.liningSheetMm;
   return [
     LINING_NAMES[kind].toLowerCase(),
-    sheet ? `sheet ${fixedText(sheet.acrossMm, 0, 'up')} × ${fixedText(sheet.alongMm, 0, 'up')} mm` : null,
-    fill?.fatLiningG ? `about ${fixedText(fill.fatLiningG, 0, 'up')} g` : null,
+    sheet ? say.sheetMm(fixedText(sheet.acrossMm, 0, 'up'), fixedText(sheet.alongMm, 0, 'up')) : null,
+    fill?.fatLiningG ? say.aboutG(fixedText(fill.fatLiningG, 0, 'up')) : null,
   ]
     .filter((part) => part !== null)
     .join(', ');
@@ -80,7 +81,7 @@ export function buildFill(batch: Batch, { mould }: Assessment): FillBlock {
     const grams = fills.get(each.id)?.fillG ?? null;
     return {
       id: each.id,
-      name: words(each.name) ?? 'Mould',
+      name: words(each.name) ?? say.mould,
       fill:
         grams === null
           ? null

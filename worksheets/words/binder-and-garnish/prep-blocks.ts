@@ -52,3 +52,5 @@ export const notKnownForReadThePacks = (length: number) => ` Not known for ${len
 export const allergensEuUkListUnitedStates = (euAllergens: string, usAllergens: string, length: string) =>
   `Allergens, EU and UK list: ${euAllergens}. United States list: ${usAllergens}.${length}`;
 export const allergens = 'Allergens:';
+export const dried = 'dried';
+export const raw = 'raw';

@@ -1,0 +1,11 @@
+export const allBatches = 'All batches';
+export const lookingAtWhatThisDeviceKeeps = 'Looking at what this device keeps …';
+export const whatIsKeptHereCannotBe = 'What is kept here cannot be shown.';
+export const findALot = 'Find a lot';
+export const whereALotWent = 'Where a lot went';
+export const batch = 'Batch';
+export const holdsItAs = 'Holds it as';
+export const madeOn = 'Made on';
+export const state = 'State';
+export const whereItWent = 'Where it went';
+export const howMuch = 'How much';

@@ -1,0 +1,12 @@
+export const thisRecordCannotBeRead = 'This record cannot be read.';
+export const deviceDidNotTakeNewBatch = 'This device did not take the new batch.';
+export const unnamedBatch = 'Unnamed batch';
+export const noNumber = 'no number';
+export const demo = 'DEMO';
+export const archived = 'archived';
+export const nextBatchLike = (called: string) => `Next batch like ${called}`;
+export const nextBatch = 'Next batch';
+export const takeBack = 'Take back';
+export const archive = 'Archive';
+export const deleteWord = (called: string) => `Delete ${called}`;
+export const deleteWord2 = 'Delete';

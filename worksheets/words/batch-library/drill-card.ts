@@ -1,0 +1,28 @@
+export const notWrittenDownAllMayAnywhere = 'not written down: all of it may be anywhere';
+export const noName = 'no name';
+export const amountUnknown = 'amount unknown';
+export const lot = (lot: string) => `lot ${lot}`;
+export const throughBatch = (through: string) => `through batch ${through}`;
+export const whatIsCalledBack = 'What is called back';
+export const lot2 = 'Lot';
+export const ofWhatFromWhom = 'Of what, from whom';
+export const drillOrReal = 'Drill or real';
+export const clockStarted = 'Clock started';
+export const allFound = 'All found';
+export const timeTaken = 'Time taken';
+export const doneBy = 'Done by';
+export const batchesHoldWhereEachWent = 'Batches that hold it, and where each went';
+export const batch = 'Batch';
+export const holdsItAs = 'Holds it as';
+export const madeOn = 'Made on';
+export const state = 'State';
+export const whereItWent = 'Where it went';
+export const toldWhenInitials = 'Told, when, initials';
+export const noNumber = 'no number';
+export const accountedFor = 'Accounted for';
+export const made = 'Made';
+export const foundInStore = 'Found in store';
+export const sentOut = 'Sent out';
+export const checkedBy = 'Checked by';
+export const onlyBatchesKeptDeviceSearched =
+  'Only batches kept on this device were searched. Ask the other devices and the paper file too.';

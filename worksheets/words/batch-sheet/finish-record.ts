@@ -1,0 +1,9 @@
+export const madeBy = 'Made by';
+export const checkedByAnotherPerson = 'Checked by, another person';
+export const verifiedWithin7DaysBy = 'Verified within 7 days by';
+export const portionsPlanned = 'Portions planned';
+export const benchOrPersonInCharge = 'Bench or person in charge';
+export const finishedMassAllMouldsAfter = 'Finished mass, all moulds, after chilling';
+export const blankIsUnknownNotZero = 'Blank is unknown, not zero.';
+export const useBy = 'Use by';
+export const countedCookPlanSays = 'Counted from the cook, as your plan says.';

@@ -1,0 +1,2 @@
+export const seasoningLines = (length: number) => `Seasoning, ${length} lines`;
+export const not = ':not(*)';

@@ -1,0 +1,2 @@
+export const notSaid = 'not said';
+export const blank = 'blank';

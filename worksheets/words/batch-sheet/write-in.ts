@@ -1,0 +1,3 @@
+export const workedOut = 'worked out';
+export const entered = 'entered';
+export const byDefault = 'default';

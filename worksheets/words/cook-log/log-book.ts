@@ -1,0 +1,1 @@
+export const coreThroughTheCook = 'Core through the cook';

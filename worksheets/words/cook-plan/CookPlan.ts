@@ -1,0 +1,20 @@
+export const mould = 'Mould';
+export const heat = 'Heat';
+export const limit = 'Limit';
+export const chill = 'Chill';
+export const predicted = 'Predicted';
+export const cut = 'Cut';
+export const whatIf = 'What if';
+export const theMouldAndWhatIsIn = 'The mould and what is in it';
+export const theHeat = 'The heat';
+export const howFar = 'How far';
+export const restPressAndChill = 'Rest, press and chill';
+export const whatItPredicts = 'What it predicts';
+export const theCurveNotYetComputed = 'The curve: not yet computed';
+export const theCutThroughTheMiddle = 'The cut through the middle';
+export const theCutNotYetComputed = 'The cut: not yet computed';
+export const planOvenEveryInputPredicted =
+  'The plan for the oven: every input, the predicted times with boxes for what happens, the curve and two cuts.';
+export const whoseRuleOnCooling = 'Whose rule on cooling';
+export const notChosenNoLegCanBe = 'Not chosen: no leg can be looked at';
+export const theOneYourAuthorityEnforces = 'The one your authority enforces.';

@@ -1,0 +1,14 @@
+export const apartAirAllRound = 'Apart, air all round';
+export const stacked = 'Stacked';
+export const open = 'Open';
+export const covered = 'Covered';
+export const chill = (place: number) => `Chill ${place}`;
+export const is = (name: string) => `${name} is`;
+export const at = (name: string) => `${name} at`;
+export const forWord = (name: string) => `${name} for`;
+export const blankUntilTheCoreReads = 'Blank: until the core reads';
+export const untilTheCoreReads = (name: string) => `${name} until the core reads`;
+export const mouldsStand = (name: string) => `${name}: moulds stand`;
+export const theirTopsAre = (name: string) => `${name}: their tops are`;
+export const anotherStageOfTheChill = 'Another stage of the chill';
+export const addTheStage = 'Add the stage';

@@ -1,0 +1,3 @@
+export const at = 'At';
+export const conductsWMK = 'Conducts, W/(m·K)';
+export const takesForOneDegreeKjKg = 'Takes for one degree, kJ/(kg·K)';

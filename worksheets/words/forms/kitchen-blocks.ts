@@ -1,0 +1,15 @@
+export const whereAndWhen = 'Where and when';
+export const kitchen = 'Kitchen';
+export const weekFrom = 'Week from';
+export const detergent = 'Detergent';
+export const sanitiser = 'Sanitiser';
+export const whatIsCleanedInitialsEachDay = 'What is cleaned: initials each day';
+export const testStripOfSanitiser = 'Test strip of sanitiser';
+export const lookedOverBy = 'Looked over by';
+export const swabOrTestKitResult = 'Swab or test kit, result';
+export const checkedByDay = 'Checked by, day';
+export const whoWhen = 'Who, when';
+export const waterBoilsHereAt = 'Water boils here at';
+export const mayBeOff = 'May be off, ±';
+export const fromTo = 'From – to';
+export const checks = 'Checks';

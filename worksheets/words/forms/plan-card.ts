@@ -1,0 +1,15 @@
+export const product = 'Product';
+export const kitchen = 'Kitchen';
+export const family = 'Family';
+export const flowDrawnWalked = 'Flow drawn, walked';
+export const saltOnWater = 'Salt on water';
+export const nitrite = 'Nitrite';
+export const phIfReliedOn = 'pH, if relied on';
+export const awIfReliedOn = 'aw, if relied on';
+export const packing = 'Packing';
+export const whoEatsItVulnerable = 'Who eats it; vulnerable?';
+export const team = 'Team';
+export const completedForTheBusinessBy = 'Completed for the business by';
+export const approvedByPracticeAuthority = 'Approved by (practice, authority)';
+export const day = 'Day';
+export const reviewBy = 'Review by';

@@ -1,0 +1,1 @@
+export const cannotTell = (byProductDoubtWords: string) => `Cannot tell: ${byProductDoubtWords}`;

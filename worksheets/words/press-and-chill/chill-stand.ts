@@ -1,0 +1,3 @@
+export const pass = 'PASS';
+export const fail = 'FAIL';
+export const cannotTell = 'CANNOT TELL';

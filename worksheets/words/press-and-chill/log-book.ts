@@ -1,0 +1,1 @@
+export const coreThroughTheChill = 'Core through the chill';

@@ -1,0 +1,1 @@
+export const onThisWorksheet = 'On this worksheet';

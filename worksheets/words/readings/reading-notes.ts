@@ -1,0 +1,2 @@
+export const writtenLateTypedAfterReading = (date: string, clock: string, lateMin: string) =>
+  `Written late: typed ${date}, ${clock}, ${lateMin} after the reading.`;

@@ -1,0 +1,16 @@
+export const smoke = 'Smoke';
+export const cook = 'Cook';
+export const reheat = 'Reheat';
+export const chill = 'Chill';
+export const smokehouseAir = 'Smokehouse air';
+export const bathSteamOvenAroundProduct = 'Bath, steam or oven around the product';
+export const iceWaterOrAirAroundThe = 'Ice water or air around the product';
+export const inWord = 'In';
+export const coolingBegan = 'Cooling began';
+export const out = 'Out';
+export const coldPutAway = 'Cold, put away';
+export const add = (stepName: string) => `Add ${stepName}`;
+export const plannedMedium = 'Planned medium';
+export const plannedOven = 'Planned oven';
+export const airOverAWaterBath = 'Air over a water bath';
+export const note = 'Note';

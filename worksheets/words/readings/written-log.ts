@@ -1,0 +1,2 @@
+export const probe1 = 'Probe 1';
+export const writingForProbe = 'Writing for probe';

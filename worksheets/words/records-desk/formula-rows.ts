@@ -1,0 +1,17 @@
+export const line = 'Line';
+export const does = 'Does';
+export const plannedAsTyped = 'Planned, as typed';
+export const readIn = 'Read in';
+export const enteredOrDefault = 'Entered or default';
+export const countedAs = 'Counted as';
+export const plannedG = 'Planned g';
+export const shareOfTheBowl = 'Share of the bowl %';
+export const shareOfTheMeatBlock = 'Share of the meat block %';
+export const scaleShowedG = 'Scale showed g';
+export const lot = 'Lot';
+export const nitriteOnPack = 'Nitrite on pack %';
+export const nitrateOnPack = 'Nitrate on pack %';
+export const rowOfTheCompositionTable = 'Row of the composition table';
+export const ofTheMeatBlock = '% of the meat block';
+export const ofTheBowl = '% of the bowl';
+export const weight = 'weight';

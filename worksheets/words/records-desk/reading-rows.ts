@@ -1,0 +1,15 @@
+export const probe = 'Probe';
+export const date = 'Date';
+export const time = 'Time';
+export const withZone = 'With zone';
+export const shownAsTyped = 'Shown, as typed';
+export const scale = 'Scale';
+export const coreCOffsetTakenOff = 'Core °C, offset taken off';
+export const counts = 'Counts';
+export const typedInAt = 'Typed in at';
+export const initials = 'Initials';
+export const leftOutBecause = 'Left out because';
+export const cannotBe = (doubt: string) => `cannot be: ${doubt}`;
+export const cannotBeRead = 'cannot be read';
+export const leftOutByAPerson = 'left out by a person';
+export const yes = 'yes';

@@ -1,0 +1,2 @@
+export const unnamedBatch = 'Unnamed batch';
+export const demoInvented = ' · DEMO, invented';

@@ -1,0 +1,2 @@
+export const curingSalt = 'Curing salt';
+export const salt = 'Salt';
