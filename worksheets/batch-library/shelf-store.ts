@@ -27,7 +27,7 @@ export const $shelf = atom<ShelfState>({ state: 'looking' });
 
 /** What was done last, so that it can be undone. */
 export interface Done {
-  readonly what: 'deleted' | 'archived' | 'taken back';
+  readonly what: 'deleted' | 'archived' | 'taken-back';
   readonly id: string;
   readonly name: string;
 }
@@ -76,7 +76,7 @@ export async function remove(batch: Shelved): Promise<void> {
 export async function archive(batch: Shelved): Promise<void> {
   const putAway = batch.archivedAt === null;
   await archiveBatch(batch.id, putAway ? nowIso() : null);
-  $done.set({ what: putAway ? 'archived' : 'taken back', id: batch.id, name: nameOf(batch) });
+  $done.set({ what: putAway ? 'archived' : 'taken-back', id: batch.id, name: nameOf(batch) });
   await lookAgain();
 }
 
