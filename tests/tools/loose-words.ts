@@ -1,8 +1,10 @@
 import ts from 'typescript';
 
-/** Signs of units and formulas: the same in every language. */
+/** The name of the house, signs of units and formulas: the same in every language. */
 const SIGNS = new Set(
-  'mg kg mm cm mL °C °F kPa ppm min oz lb pH aw Pa kJ kcal cal µm log kWh ml cP mPa dC dF dK'.split(' '),
+  'Larderwright mg kg mm cm mL °C °F kPa ppm min oz lb pH aw Pa kJ kcal cal µm log kWh ml cP mPa dC dF dK'.split(
+    ' ',
+  ),
 );
 /** Attributes a person sees or hears. */
 const SEEN = new Set(
@@ -47,7 +49,7 @@ function isSeen(node: ts.Expression, text: string): boolean {
       return parent.initializer === child && !FOR_THE_MACHINE.test(name) && isProse(text);
     }
     if (ts.isConditionalExpression(parent) && parent.condition === child) return false;
-    if (ts.isBinaryExpression(parent) && /^[!=]==$/.test(parent.operatorToken.getText())) return false;
+    if (ts.isBinaryExpression(parent) && /^([!=]==|in)$/.test(parent.operatorToken.getText())) return false;
     if (ts.isThrowStatement(parent) || ts.isCaseClause(parent) || ts.isTypeNode(parent)) return false;
     if (ts.isImportDeclaration(parent) || ts.isExportDeclaration(parent)) return false;
     if (ts.isElementAccessExpression(parent)) return false;
