@@ -110,7 +110,7 @@ describe('the clocks', () => {
     });
     await expect.poll(async () => (await asked(page)).locks).toBe(2);
 
-    await field(page, 'What for').fill('Soak');
+    await page.getByLabel('What for').fill('Soak');
     await page.getByRole('button', { name: 'Start the clock' }).click();
     await page.getByText('Write how long it takes.').waitFor();
     await field(page, 'How long').fill('20');
