@@ -1,10 +1,12 @@
 import type { EnthalpyTable } from '../properties/index.ts';
 import type { Surroundings } from './around.ts';
 import { conduct } from './conduct.ts';
+import { conductFive, FEW_LAYERS } from './conduct-five.ts';
 import { conductSix, SMOOTH_LAYERS } from './conduct-six.ts';
 import type { Frame } from './frame.ts';
 import { type Rates, ratesOf } from './rates.ts';
 import { type Spreading, spreadingOf } from './spreading.ts';
+import type { Ring } from './steady-shell.ts';
 
 /**
  * Right-hand side of the heat balance of a network, whose state begins at `offset` of the arrays given.
@@ -20,6 +22,9 @@ export interface Flow {
   readonly spreading: Spreading | null;
 }
 
+/** After so many of its own times a layer has settled. */
+const SETTLED = 12;
+
 /** `as number` below: the loops stay within arrays whose lengths are fixed above them. */
 export function flowOf(frame: Frame, table: EnthalpyTable, around: Surroundings, offset: number): Flow {
   const { network, surface } = frame;
@@ -34,9 +39,16 @@ export function flowOf(frame: Frame, table: EnthalpyTable, around: Surroundings,
   const exchangeNode = Int32Array.from(around.exchanges, ({ node }) => node);
   const exchangeMedium = Int32Array.from(around.exchanges, ({ medium }) => medium);
   const exchangeConductance = Float64Array.from(around.exchanges, ({ conductance }) => conductance);
-  const mediaC = new Float64Array(1 + Math.max(0, ...exchangeMedium));
+  const { steady = null, settling = null } = around;
+  const rings = steady?.rings ?? [];
+  const mediaCount = Math.max(0, ...rings.map((ring) => ring.media));
+  const mediaC = new Float64Array(Math.max(mediaCount, 1 + Math.max(0, ...exchangeMedium)));
+  const ringC = new Float64Array(Math.max(0, ...rings.map(({ food }) => food.length)));
+  const carried = steady === null ? extraCapacity : extraCapacity.map((own, i) => own + at(steady.lump, i));
   /** m³ of food, and of food that would hold the heat of the metal on it, at each surface node. */
   const held = new Float64Array(surface.length);
+  /** K per J/m³ there. */
+  const slopes = new Float64Array(surface.length);
   const potential = new Float64Array(foodCount);
   /** W into each surface and shell node from layers and media; °C of each. */
   const heat = new Float64Array(nodes);
@@ -45,7 +57,13 @@ export function flowOf(frame: Frame, table: EnthalpyTable, around: Surroundings,
   const explicitChains = network.chains.filter(({ metal }) => !metal);
   const allChains = network.chains;
 
-  const conductAll = !solid.along.banded && solid.layers === SMOOTH_LAYERS ? conductSix : conduct;
+  const conductAll = solid.along.banded
+    ? conduct
+    : solid.layers === SMOOTH_LAYERS
+      ? conductSix
+      : solid.layers === FEW_LAYERS
+        ? conductFive
+        : conduct;
 
   let latestS = 0;
 
@@ -57,7 +75,8 @@ export function flowOf(frame: Frame, table: EnthalpyTable, around: Surroundings,
       const low = tableC[index] as number;
       const rise = (tableC[index + 1] as number) - low;
       tempC[i] = low + (place - index) * rise;
-      held[s] = (volumeM3[i] as number) + (extraCapacity[i] as number) * rise * density;
+      slopes[s] = rise * density;
+      held[s] = (volumeM3[i] as number) + (carried[i] as number) * rise * density;
       heat[i] = 0;
     }
     for (let i = foodCount; i < nodes; i++) {
@@ -99,26 +118,80 @@ export function flowOf(frame: Frame, table: EnthalpyTable, around: Surroundings,
       gained += passed;
       if (medium === bathMedium) fromBath += passed;
     }
+    for (let r = 0; r < rings.length; r++) {
+      const { food, inward, outward, media: many, back, pivot } = rings[r] as Ring;
+      const count = food.length;
+      for (let i = 0; i < count; i++) {
+        let driven = (inward[i] as number) * (tempC[food[i] as number] as number);
+        for (let m = 0; m < many; m++) driven += (outward[i * many + m] as number) * (mediaC[m] as number);
+        if (i > 0) driven += ((back[i] as number) * (ringC[i - 1] as number)) / (pivot[i - 1] as number);
+        ringC[i] = driven;
+      }
+      let later = 0;
+      for (let i = count - 1; i >= 0; i--) {
+        const own = ((ringC[i] as number) + later) / (pivot[i] as number);
+        later = (back[i] as number) * own;
+        const node = food[i] as number;
+        heat[node] = (heat[node] as number) + (inward[i] as number) * (own - (tempC[node] as number));
+        for (let m = 0; m < many; m++) {
+          const passed = (outward[i * many + m] as number) * ((mediaC[m] as number) - own);
+          gained += passed;
+          if (m === bathMedium) fromBath += passed;
+        }
+      }
+    }
+    if (settling !== null) {
+      const { tauS, start, node: to, heatJ, bathJ, fromS } = settling;
+      for (let g = 0; g < tauS.length; g++) {
+        const tau = tauS[g] as number;
+        if (timeS - fromS > SETTLED * tau) continue;
+        const share = Math.exp((fromS - timeS) / tau) / tau;
+        fromBath -= share * (bathJ[g] as number);
+        const end = start[g + 1] as number;
+        for (let k = start[g] as number; k < end; k++) {
+          const node = to[k] as number;
+          heat[node] = (heat[node] as number) + share * (heatJ[k] as number);
+        }
+      }
+    }
+    const warming = bathRate === null ? 0 : bathRate(timeS, state[bathIndex] as number, fromBath * copies);
+    if (steady !== null && warming !== 0) {
+      const { bathCross } = steady;
+      for (let s = 0; s < surface.length; s++) {
+        const i = surface[s] as number;
+        heat[i] = (heat[i] as number) - warming * (bathCross[i] as number);
+      }
+    }
+    let drawn = 0;
     for (let s = 0; s < surface.length; s++) {
       const i = surface[s] as number;
       const conducted = (into[offset + i] as number) * (volumeM3[i] as number);
-      into[offset + i] = (conducted + (heat[i] as number)) / (held[s] as number);
+      const rate = (conducted + (heat[i] as number)) / (held[s] as number);
+      into[offset + i] = rate;
+      if (steady !== null) drawn += (steady.bathCross[i] as number) * (slopes[s] as number) * rate;
     }
     for (let i = 0; i < shellCount; i++)
       into[offset + foodCount + i] = (heat[foodCount + i] as number) / (shellCapacity[i] as number);
-    into[bathIndex] = bathRate === null ? 0 : bathRate(timeS, state[bathIndex] as number, fromBath * copies);
+    into[bathIndex] =
+      bathRate === null || drawn === 0
+        ? warming
+        : bathRate(timeS, state[bathIndex] as number, (fromBath + drawn) * copies);
     into[heatIndex] = gained;
   }
 
-  const rates: Rates = ratesOf(frame, table, around, offset, explicitChains, () => latestS);
+  const rates: Rates = ratesOf(frame, table, { ...around, carried }, offset, explicitChains, () => latestS);
   const spreading = spreadingOf(
     network.chains.filter(({ metal }) => metal),
     offset,
     (node, state) => (node < foodCount ? rates.slopeAt(state[offset + node] as number) : 1),
     (node, slope) =>
       node < foodCount
-        ? (volumeM3[node] as number) / slope + (extraCapacity[node] as number)
+        ? (volumeM3[node] as number) / slope + (carried[node] as number)
         : (shellCapacity[node - foodCount] as number),
   );
   return { size: nodes + 2, derivative, fastestRate: rates.fastest, spreading };
+}
+
+function at(values: Float64Array, index: number): number {
+  return values[index] ?? Number.NaN;
 }

@@ -15,16 +15,19 @@ const BATH_NUDGE_C = 0.02;
 /** About 1 °C of unfrozen food, J/m³. */
 const MARGIN_J_M3 = 3.6e6;
 
-/** `chains` are those marched explicitly; `latestS` tells the time of the last evaluation. */
+/**
+ * `chains` are those marched explicitly; `carried` is what each food node holds besides the food, J/K; `latestS` tells the time
+ * of the last evaluation.
+ */
 export function ratesOf(
   { network, shapeSum, fastestShape, surface }: Frame,
   { first, density, last, tempC: tableC, kirchhoff }: EnthalpyTable,
-  { exchanges, bathRate }: Surroundings,
+  { exchanges, steady, bathRate, carried }: Surroundings & { readonly carried: Float64Array },
   offset: number,
   chains: readonly Chain[],
   latestS: () => number,
 ): Rates {
-  const { foodCount, shellCount, extraCapacity, shellCapacity, linkA, linkB, linkConductance } = network;
+  const { foodCount, shellCount, shellCapacity, linkA, linkB, linkConductance } = network;
   const { volumeM3 } = network.solid;
   const bathIndex = offset + foodCount + shellCount;
   const outer = outerConductances();
@@ -40,6 +43,9 @@ export function ratesOf(
       sums[node] = (sums[node] as number) + conductance;
     };
     for (const { node, conductance } of exchanges) add(node, conductance);
+    for (const { food, inward } of steady?.rings ?? []) {
+      for (const [i, node] of food.entries()) add(node, inward[i] as number);
+    }
     for (const [link, a] of linkA.entries()) {
       for (const node of [a, linkB[link] as number]) add(node, 2 * (linkConductance[link] as number));
     }
@@ -70,7 +76,7 @@ export function ratesOf(
     for (let s = 0; s < surface.length; s++) {
       const i = surface[s] as number;
       const slope = slopeAt(state[offset + i] as number);
-      const held = (volumeM3[i] as number) + (extraCapacity[i] as number) * slope;
+      const held = (volumeM3[i] as number) + (carried[i] as number) * slope;
       const own = (2 * diffusivity * (shapeSum[i] as number) + slope * (outer[i] as number)) / held;
       if (own > rate) rate = own;
     }

@@ -173,7 +173,8 @@ export function recorderOf(
     lastState = state.slice();
   }
 
-  function finish(): HeatRun {
+  /** `handed`: J of the symmetric part that went in or was taken up besides what the state holds. */
+  function finish(handed: HeatRun['energy']): HeatRun {
     const column = (index: number) => Float64Array.from(rows, (row) => row[index] ?? Number.NaN);
     const { copies } = fine.solid;
     return {
@@ -189,8 +190,8 @@ export function recorderOf(
       stages,
       pictures,
       energy: {
-        inJ: copies * at(lastState, fineSize - 1),
-        riseJ: copies * (heldJ(fine, table, lastState) - heldJ(fine, table, start)),
+        inJ: copies * (at(lastState, fineSize - 1) + handed.inJ),
+        riseJ: copies * (heldJ(fine, table, lastState) - heldJ(fine, table, start) + handed.riseJ),
       },
       network: fine,
       cost,

@@ -4,13 +4,16 @@ import { courseAt, type HeatStage } from '../stages/index.ts';
 import { surroundingsOf } from '../stages/surroundings.ts';
 import type { BatchThermal } from './batch-thermal.ts';
 import { coreOf } from './centre-line.ts';
+import { FEW_LAYERS } from './conduct-five.ts';
 import { SMOOTH_LAYERS } from './conduct-six.ts';
 import { flowOf } from './flow.ts';
 import { type Frame, frameOf } from './frame.ts';
 import { both, halves, joined, joinFlows, type Pair } from './nets.ts';
 import { type Coating, type Network, networkOf } from './network.ts';
 import { type HeatRun, recorderOf } from './record.ts';
+import { besides, settlingIn, wallsAfter } from './settle.ts';
 import { soundBatch, soundStage } from './sound.ts';
+import { type Columns, columnsOf } from './steady-shell.ts';
 import { type Stepper, stepperOf } from './step.ts';
 
 /** `exact` is what plans and sheets show; `preview` answers a slider. */
@@ -71,28 +74,35 @@ export function simulate(
   const fineness =
     options.fineness ?? (isTempered(batch, stages) ? TEMPERING_REFINEMENT * settings.fineness : usual);
   const table = enthalpyTable(batch.material);
-  const frames = framesOf(batch, fineness, freezes(batch, stages));
-  const nets = both(frames, ({ network }) => network);
+  const bodies = bodiesOf(batch, fineness, freezes(batch, stages), options.tier === 'preview');
+  const nets = both(bodies, ({ frame }) => frame.network);
   const fineSize = sizeOf(nets.fine);
   let state = joined(both(nets, (net) => startState(net, table, batch.startC)));
   const everyMin = options.everyMin ?? (options.tier === 'preview' ? 2 : 1);
   const recorder = recorderOf(nets, table, state, { ...options, everyMin });
   let timeS = 0;
+  let wallsC: Pair<Float64Array> = both(bodies, ({ outer }) =>
+    new Float64Array(outer.shellCount).fill(batch.startC),
+  );
+  const handed = { inJ: 0, riseJ: 0 };
   for (const [index, stage] of stages.entries()) {
     const bath = stage.water?.bath;
     const parts = halves(state, fineSize);
     const bathStartC = bath?.kind === 'oven' ? bath.startC : null;
     if (bathStartC !== null) both(parts, (part) => part.fill(bathStartC, part.length - 2, part.length - 1));
-    const flow = joinFlows(
-      both(frames, (frame) =>
-        flowOf(
-          frame,
-          table,
-          surroundingsOf(frame.network, stage, timeS),
-          frame === frames.fine ? 0 : fineSize,
-        ),
-      ),
-    );
+    const surrounded = (net: 'fine' | 'coarse') => {
+      const { outer, walls } = bodies[net];
+      const surroundings = surroundingsOf(outer, stage, timeS);
+      if (walls === null) return surroundings;
+      const before = { timeS, state: parts[net], wallsC: wallsC[net] };
+      return settlingIn(nets[net], table, walls.around(surroundings), before);
+    };
+    const around = { fine: surrounded('fine'), coarse: surrounded('coarse') };
+    const begun = parts.fine.slice();
+    const flow = joinFlows({
+      fine: flowOf(bodies.fine.frame, table, around.fine, 0),
+      coarse: flowOf(bodies.coarse.frame, table, around.coarse, fineSize),
+    });
     const stepper = stepperOf(flow, timeS, state, {
       toleranceC: fixedStepS === undefined ? toleranceC : Number.POSITIVE_INFINITY,
       weights: joined(both(nets, (net) => weightsOf(net, bath?.kind === 'oven'))),
@@ -104,28 +114,51 @@ export function simulate(
     const reached = runStage(stepper, stage, timeS, core, recorder.step);
     state = stepper.march.state;
     timeS = stepper.march.timeS;
+    const ended = halves(state, fineSize);
+    const wallsThen = (net: 'fine' | 'coarse') =>
+      wallsAfter(nets[net], table, around[net], timeS, ended[net]) ?? wallsC[net];
+    wallsC = { fine: wallsThen('fine'), coarse: wallsThen('coarse') };
+    const more = besides(table, around.fine, timeS, begun, ended.fine);
+    handed.inJ += more.inJ;
+    handed.riseJ += more.riseJ;
     recorder.stageEnd(index, stepper.march, reached);
   }
-  return recorder.finish();
+  return recorder.finish(handed);
 }
 
-const known = new WeakMap<BatchThermal, Map<string, Pair<Frame>>>();
+/** One net of a body: what is marched, and what meets the surroundings. */
+interface Body {
+  readonly frame: Frame;
+  /** The network with a node for every layer. */
+  readonly outer: Network;
+  /** Wall and lining taken off as nodes; null where they are marched. */
+  readonly walls: Columns | null;
+}
+
+const known = new WeakMap<BatchThermal, Map<string, Pair<Body>>>();
 
 /** Both nets of a batch. The same batch object is netted once for each fineness. */
-function framesOf(batch: BatchThermal, fineness: number, freezing: boolean): Pair<Frame> {
-  const ofBatch = known.get(batch) ?? new Map<string, Pair<Frame>>();
+function bodiesOf(
+  batch: BatchThermal,
+  fineness: number,
+  freezing: boolean,
+  steadyWalls: boolean,
+): Pair<Body> {
+  const ofBatch = known.get(batch) ?? new Map<string, Pair<Body>>();
   known.set(batch, ofBatch);
-  const key = `${fineness} ${freezing}`;
-  const smooth = freezing ? null : SMOOTH_LAYERS;
+  const key = `${fineness} ${freezing} ${steadyWalls}`;
+  const smooth = freezing ? null : steadyWalls ? FEW_LAYERS : SMOOTH_LAYERS;
   const netted = ofBatch.get(key);
   if (netted !== undefined) return netted;
   const coating = coatingOf(batch);
-  const frames = {
-    fine: frameOf(networkOf(solidOfShape(batch.shape, fineness, 2, smooth), coating)),
-    coarse: frameOf(networkOf(solidOfShape(batch.shape, fineness, 1, smooth), coating)),
+  const body = (refine: 1 | 2): Body => {
+    const outer = networkOf(solidOfShape(batch.shape, fineness, refine, smooth), coating);
+    const walls = steadyWalls ? columnsOf(outer) : null;
+    return { frame: frameOf(walls === null ? outer : walls.bare), outer, walls };
   };
-  ofBatch.set(key, frames);
-  return frames;
+  const bodies = { fine: body(2), coarse: body(1) };
+  ofBatch.set(key, bodies);
+  return bodies;
 }
 
 /** Reads the slowest spot of the middle line off a joint state, °C. */

@@ -43,12 +43,15 @@ export function evaporationKgM2S(
   return (bath.surfaceFilmWm2K / (AIR_HEAT_J_KGK * LEWIS ** (2 / 3))) * MOLAR_RATIO * Math.max(0, drive);
 }
 
+/** What the water of a bath holds, J/K. */
+export const bathHeatJK = ({ waterG }: Pick<OvenBath, 'waterG'>): number => (waterG / 1000) * WATER_HEAT_J_KGK;
+
 /** How fast a bath warms, K/s, in an oven at `ovenC` while the mould takes `loadW` from it. */
 export type BathBalance = (ovenC: number, bathC: number, loadW: number) => number;
 
 export function bathBalance(bath: OvenBath): BathBalance {
   const boilC = boilingPointC(bath.pressureKPa);
-  const heatJK = (bath.waterG / 1000) * WATER_HEAT_J_KGK;
+  const heatJK = bathHeatJK(bath);
   const fourth = (tempC: number) => (tempC + 273.15) ** 4;
   return (ovenC, bathC, loadW) => {
     const throughPan = bath.panFilmWm2K * bath.heatedPanM2 * (ovenC - bathC);

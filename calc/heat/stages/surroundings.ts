@@ -1,6 +1,6 @@
 import type { Exchange, Surroundings } from '../solve/around.ts';
 import type { Contact, Network } from '../solve/network.ts';
-import { bathBalance } from './bath.ts';
+import { bathBalance, bathHeatJK } from './bath.ts';
 import { courseAt, type HeatStage, type Medium } from './stage.ts';
 
 /** Media are numbered: air, water, then one for each face with a medium of its own. */
@@ -49,7 +49,14 @@ export function surroundingsOf(network: Network, stage: HeatStage, startS: numbe
       ? null
       : (timeS: number, bathC: number, loadW: number) =>
           balance(courseAt(air.tempC, minutes(timeS)), bathC, loadW);
-  return { exchanges, media, bathRate, bathMedium: WATER };
+  return {
+    exchanges,
+    media,
+    bathRate,
+    bathMedium: WATER,
+    bathHeatJK: bath?.kind === 'oven' ? bathHeatJK(bath.pan) : 0,
+    atBath: bath?.kind !== 'oven' ? [] : covered ? [AIR, WATER] : [WATER],
+  };
 }
 
 /** Share of a contact that is under water, 0–1. */

@@ -1,0 +1,302 @@
+import type { Exchange, Surroundings } from './around.ts';
+import type { Network } from './network.ts';
+
+/**
+ * The wall and lining of a mould as what they pass and hold, without a state of their own: each layer stands at the
+ * temperature that the food within and the media without give it, and its heat follows. A wall follows within
+ * a minute or so, thick iron over a gap of air within ten: good enough for a slider, and it lets the net take far
+ * longer steps, since nothing in it answers as fast as a film of water on thin metal.
+ */
+export interface SteadyShell {
+  readonly rings: readonly Ring[];
+  /** J/K that each food node carries of the layers on it. */
+  readonly lump: Float64Array;
+  /** J/K of the layers that go with the bath, and what each food node gives them for each degree the bath warms. */
+  readonly bathLump: number;
+  readonly bathCross: Float64Array;
+  /** °C of every node of the layers, from those of the food and the media. */
+  readonly shellC: (foodC: (node: number) => number, mediaC: Float64Array) => Float64Array;
+  /** How the layers settle from the temperatures they stood at until now. */
+  readonly settling: (beforeC: Float64Array, nowC: Float64Array) => Settling;
+}
+
+/**
+ * Heat that layers give the food while they settle to new surroundings, counted from that moment. Layers that
+ * take about as long are gathered: group g gives food node `node[k]` its `heatJ[k]` along 1 − exp(−t / `tauS[g]`), for k
+ * from `start[g]` to `start[g + 1]`.
+ */
+export interface Settling {
+  readonly tauS: Float64Array;
+  readonly start: Int32Array;
+  readonly node: Int32Array;
+  readonly heatJ: Float64Array;
+  /** J that each group gives the bath. */
+  readonly bathJ: Float64Array;
+  /** How far each node of the layers stood off, °C, and how long it takes, s. */
+  readonly offC: Float64Array;
+  readonly ownTauS: Float64Array;
+}
+
+/** A wall that spreads heat along itself: its nodes in a row, each over a food node. W/K. */
+export interface Ring {
+  readonly food: Int32Array;
+  readonly inward: Float64Array;
+  /** To medium m from node i at `i × media + m`. */
+  readonly outward: Float64Array;
+  readonly media: number;
+  /** Conductance to the node before, and the pivots of the elimination. */
+  readonly back: Float64Array;
+  readonly pivot: Float64Array;
+}
+
+/** The layers on one patch of food: their nodes from the food outward, and how to get there. */
+interface Column {
+  readonly food: number;
+  readonly nodes: readonly number[];
+  /** K/W from the food to each node. */
+  readonly resistance: readonly number[];
+}
+
+/** The layers on a body, whatever surrounds it. */
+export interface Columns {
+  /** The network without nodes of its layers. */
+  readonly bare: Network;
+  readonly around: (surroundings: Surroundings) => Surroundings;
+}
+
+/** Takes the layers off a network. Null when a wall's path runs partly on the food itself. */
+export function columnsOf(network: Network): Columns | null {
+  const { foodCount, shellCount, linkA, linkB, linkConductance, contacts, chains } = network;
+  const ofFood = (node: number) => node < foodCount;
+  if (chains.some(({ nodes }) => nodes.some(ofFood) && !nodes.every(ofFood))) return null;
+  const inner = new Int32Array(shellCount);
+  const resists = new Float64Array(shellCount);
+  for (const [link, b] of linkB.entries()) {
+    inner[b - foodCount] = at(linkA, link);
+    resists[b - foodCount] = 1 / at(linkConductance, link);
+  }
+  const columns = contacts.map(({ node }): Column => {
+    const nodes: number[] = [];
+    let food = node;
+    while (food >= foodCount) {
+      nodes.unshift(food);
+      food = at(inner, food - foodCount);
+    }
+    let far = 0;
+    return { food, nodes, resistance: nodes.map((own) => (far += at(resists, own - foodCount))) };
+  });
+  const bare: Network = {
+    ...network,
+    shellCount: 0,
+    shellCapacity: new Float64Array(0),
+    linkA: new Int32Array(0),
+    linkB: new Int32Array(0),
+    linkConductance: new Float64Array(0),
+    contacts: contacts.map((contact, i) => ({ ...contact, node: columns[i]?.food ?? contact.node })),
+    chains: chains.filter(({ nodes }) => nodes.every(ofFood)),
+  };
+  return {
+    bare,
+    around: (surroundings) => {
+      const { exchanges, ...steady } = steadyShell(network, columns, surroundings);
+      const { bathRate, bathHeatJK } = surroundings;
+      const share = bathHeatJK / (bathHeatJK + network.solid.copies * steady.bathLump);
+      return {
+        ...surroundings,
+        exchanges,
+        steady,
+        bathRate: bathRate && ((timeS, bathC, loadW) => share * bathRate(timeS, bathC, loadW)),
+      };
+    },
+  };
+}
+
+function steadyShell(
+  network: Network,
+  columns: readonly Column[],
+  { exchanges, bathMedium, atBath }: Surroundings,
+): SteadyShell & Pick<Surroundings, 'exchanges'> {
+  const { foodCount, shellCount, shellCapacity, chains } = network;
+  const media = 1 + exchanges.reduce((most, { medium }) => Math.max(most, medium), 0);
+  const outward = new Float64Array((foodCount + shellCount) * media);
+  for (const { node, medium, conductance } of exchanges)
+    outward[node * media + medium] = at(outward, node * media + medium) + conductance;
+  const outOf = (node: number) => {
+    let sum = 0;
+    for (let m = 0; m < media; m++) sum += at(outward, node * media + m);
+    return sum;
+  };
+
+  const ofNode = new Map<number, Column>();
+  for (const column of columns) {
+    const last = column.nodes.at(-1);
+    if (last !== undefined) ofNode.set(last, column);
+  }
+  const inwardOf = ({ resistance }: Column) => 1 / (resistance.at(-1) ?? Number.NaN);
+  const rings = chains
+    .filter(({ nodes }) => nodes.every((node) => node >= foodCount))
+    .map(({ nodes, conductance }): Ring & { nodes: Int32Array } => {
+      const inward = Float64Array.from(nodes, (node) => {
+        const column = ofNode.get(node);
+        return column === undefined ? 0 : inwardOf(column);
+      });
+      const back = Float64Array.from(nodes, (_, i) => (i === 0 ? 0 : at(conductance, i - 1)));
+      const pivot = new Float64Array(nodes.length);
+      for (const [i, node] of nodes.entries()) {
+        const own = at(inward, i) + outOf(node) + at(back, i) + (conductance[i] ?? 0);
+        pivot[i] = i === 0 ? own : own - at(back, i) ** 2 / at(pivot, i - 1);
+      }
+      return {
+        nodes,
+        food: Int32Array.from(nodes, (node) => ofNode.get(node)?.food ?? 0),
+        inward,
+        outward: Float64Array.from({ length: nodes.length * media }, (_, k) =>
+          at(outward, at(nodes, Math.floor(k / media)) * media + (k % media)),
+        ),
+        media,
+        back,
+        pivot,
+      };
+    });
+
+  const inRing = new Set(rings.flatMap(({ nodes }) => [...nodes]));
+  const direct: Exchange[] = [];
+  const bareFood = new Set<number>();
+  for (const column of columns) {
+    const node = column.nodes.at(-1);
+    if (node === undefined) {
+      if (bareFood.has(column.food)) continue;
+      bareFood.add(column.food);
+    } else if (inRing.has(node)) continue;
+    const outer = node ?? column.food;
+    const inward = node === undefined ? Number.POSITIVE_INFINITY : inwardOf(column);
+    const share = node === undefined ? 1 : inward / (inward + outOf(outer));
+    for (let medium = 0; medium < media; medium++) {
+      const conductance = share * at(outward, outer * media + medium);
+      if (conductance > 0) direct.push({ node: column.food, medium, conductance });
+    }
+  }
+
+  /** Fills in the outermost nodes, then those between them and the food. */
+  function shellOf(foodC: (node: number) => number, mediaC: (medium: number) => number): Float64Array {
+    const tempC = new Float64Array(shellCount);
+    for (const ring of rings) {
+      const solved = ringTemperatures(ring, foodC, mediaC);
+      for (const [i, node] of ring.nodes.entries()) tempC[node - foodCount] = at(solved, i);
+    }
+    for (const column of columns) {
+      const { food, nodes, resistance } = column;
+      const outer = nodes.at(-1);
+      if (outer === undefined) continue;
+      if (!inRing.has(outer)) {
+        let driven = inwardOf(column) * foodC(food);
+        for (let m = 0; m < media; m++) driven += at(outward, outer * media + m) * mediaC(m);
+        tempC[outer - foodCount] = driven / (inwardOf(column) + outOf(outer));
+      }
+      const far = resistance.at(-1) ?? 1;
+      const [foodOwn, outerOwn] = [foodC(food), at(tempC, outer - foodCount)];
+      for (const [i, node] of nodes.entries()) {
+        if (node !== outer)
+          tempC[node - foodCount] = foodOwn + ((outerOwn - foodOwn) * (resistance[i] ?? 0)) / far;
+      }
+    }
+    return tempC;
+  }
+
+  // How far each node goes with the food when the media stay: it carries that share of the node's heat, once for
+  // what the node takes up, once for what of it passes through the food.
+  const follows = shellOf(
+    () => 1,
+    () => 0,
+  );
+  const unit = (media: readonly number[]) =>
+    shellOf(
+      () => 0,
+      (medium) => (media.includes(medium) ? 1 : 0),
+    );
+  const withBath = unit(atBath);
+  const fromBath = unit(atBath.length > 0 ? [bathMedium] : []);
+  const lump = new Float64Array(foodCount);
+  const bathCross = new Float64Array(foodCount);
+  let bathLump = 0;
+  for (const { food, nodes } of columns) {
+    for (const node of nodes) {
+      const own = at(follows, node - foodCount);
+      const held = at(shellCapacity, node - foodCount);
+      lump[food] = at(lump, food) + held * own * own;
+      bathCross[food] = at(bathCross, food) + held * own * at(withBath, node - foodCount);
+      bathLump += held * at(withBath, node - foodCount) * at(fromBath, node - foodCount);
+    }
+  }
+
+  return {
+    exchanges: direct,
+    rings,
+    lump,
+    bathLump,
+    bathCross,
+    shellC: (foodC, mediaC) => shellOf(foodC, (medium) => at(mediaC, medium)),
+    settling: (beforeC, nowC) => {
+      const offC = beforeC.map((own, i) => own - at(nowC, i));
+      const ownTauS = new Float64Array(shellCount);
+      const groups = new Map<number, Map<number, number>>();
+      const toBath = new Map<number, number>();
+      for (const column of columns) {
+        const { food, nodes } = column;
+        const outer = nodes.at(-1);
+        if (outer === undefined) continue;
+        const held = nodes.reduce((sum, node) => sum + at(shellCapacity, node - foodCount), 0);
+        const group = Math.round(
+          GROUPS * Math.log(Math.max(LEAST_TAU_S, held / (inwardOf(column) + outOf(outer)))),
+        );
+        const heat = groups.get(group) ?? new Map<number, number>();
+        groups.set(group, heat);
+        for (const node of nodes) {
+          const i = node - foodCount;
+          ownTauS[i] = Math.exp(group / GROUPS);
+          const own = at(shellCapacity, i) * at(follows, i) * at(offC, i);
+          heat.set(food, (heat.get(food) ?? 0) + own);
+          const given = at(shellCapacity, i) * at(fromBath, i) * at(offC, i);
+          toBath.set(group, (toBath.get(group) ?? 0) + given);
+        }
+      }
+      const all = [...groups.values()];
+      const sizes = all.map(({ size }) => size);
+      return {
+        tauS: Float64Array.from(groups.keys(), (group) => Math.exp(group / GROUPS)),
+        start: Int32Array.from([0, ...sizes.map((_, g) => sizes.slice(0, g + 1).reduce((a, b) => a + b, 0))]),
+        node: Int32Array.from(all.flatMap((heat) => [...heat.keys()])),
+        heatJ: Float64Array.from(all.flatMap((heat) => [...heat.values()])),
+        bathJ: Float64Array.from(toBath.values()),
+        offC,
+        ownTauS,
+      };
+    },
+  };
+}
+
+/** Layers settle no faster than this, s, and are gathered by steps of an eighth. */
+const LEAST_TAU_S = 20;
+const GROUPS = 8;
+
+function ringTemperatures(
+  { food, inward, outward, media, back, pivot }: Ring,
+  foodC: (node: number) => number,
+  mediaC: (medium: number) => number,
+): Float64Array {
+  const tempC = new Float64Array(food.length);
+  for (let i = 0; i < food.length; i++) {
+    let driven = at(inward, i) * foodC(at(food, i));
+    for (let m = 0; m < media; m++) driven += at(outward, i * media + m) * mediaC(m);
+    tempC[i] = i === 0 ? driven : driven + (at(back, i) * at(tempC, i - 1)) / at(pivot, i - 1);
+  }
+  for (let i = food.length - 1; i >= 0; i--) {
+    const later = i === food.length - 1 ? 0 : at(back, i + 1) * at(tempC, i + 1);
+    tempC[i] = (at(tempC, i) + later) / at(pivot, i);
+  }
+  return tempC;
+}
+
+function at(values: ArrayLike<number>, index: number): number {
+  return values[index] ?? Number.NaN;
+}
