@@ -39,19 +39,21 @@ const SLAB_REACH_M = 1;
  * The net of a shape. `fineness` is how many cells span the shortest way through the body; cells along
  * the length are `LENGTHWISE` times longer. `refine` cuts each of those cells that many times each way.
  * `smooth` is how many layers do along a lying body whose field is smooth; null where a front may pass.
+ * `sketch` lets round and pointed bodies have as few cells as the preview can do with.
  */
 export function solidOfShape(
   shape: HeatShape,
   fineness: number,
   refine: 1 | 2 = 1,
   smooth: number | null = null,
+  sketch = false,
 ): Solid {
   const count = (wanted: number, least: number) =>
     refine * Math.min(MOST_CELLS, Math.max(least, Math.round(wanted)));
   /** Even, so that a node lies at mid-height. */
   const evenCount = (wanted: number, least: number) =>
     refine * Math.min(MOST_CELLS, Math.max(least, 2 * Math.round(wanted / 2)));
-  return drawn(shape, fineness, { count, evenCount, smooth });
+  return drawn(shape, fineness, { count, evenCount, smooth, least: sketch ? SKETCH : LEAST });
 }
 
 /** However long or flat a body is, no more cells than this lie along one way. */
@@ -77,10 +79,11 @@ interface Counts {
   readonly count: (wanted: number, least: number) => number;
   readonly evenCount: (wanted: number, least: number) => number;
   readonly smooth: number | null;
+  readonly least: Least;
 }
 
 function drawn(shape: HeatShape, fineness: number, counts: Counts): Solid {
-  const { count, evenCount } = counts;
+  const { count, evenCount, least } = counts;
   switch (shape.kind) {
     case 'slab':
       return slab(shape.thicknessMm / 1000, fineness, counts);
@@ -95,7 +98,7 @@ function drawn(shape: HeatShape, fineness: number, counts: Counts): Solid {
     }
     case 'roof': {
       const cell = (ROOF_SHARE * 2 * inradius(shape.widthMm, shape.depthMm)) / fineness;
-      const rows = evenCount(shape.depthMm / cell, ROOF_ROWS);
+      const rows = evenCount(shape.depthMm / cell, least.roofRows);
       const section = roofSection(shape.widthMm / 1000, shape.depthMm / 1000, rows);
       return solidOf(section, { extrusion: 'lying', ...lengthwise(shape.lengthMm, cell, counts) });
     }
@@ -104,7 +107,7 @@ function drawn(shape: HeatShape, fineness: number, counts: Counts): Solid {
       const full = shape.kind === 'cylinder';
       const radius = shape.diameterMm / 2000;
       const perRadius = fineness * DISC_SHARE;
-      const rings = count(perRadius, full ? LEAST_RINGS : 4);
+      const rings = count(perRadius, full ? least.rings : least.halfRings);
       const section = discSection(
         {
           acrossRadius: radius,
@@ -126,7 +129,7 @@ function drawn(shape: HeatShape, fineness: number, counts: Counts): Solid {
         shape.diameterMm,
         shape.diameterMm,
         shape.depthMm,
-        Math.max(fineness, LEAST_STANDING),
+        Math.max(fineness, least.standing),
         counts,
       );
     case 'oval':
@@ -134,18 +137,24 @@ function drawn(shape: HeatShape, fineness: number, counts: Counts): Solid {
   }
 }
 
-/** A pot part-way under water errs alike in all its cells, and needs this many through. */
-const LEAST_STANDING = 5;
 /** Cells along the length over cells across: the ends are far from the core. */
 const LENGTHWISE = 2;
 /** A cube errs alike in three directions, and needs few nodes. */
 const CUBE_SHARE = 4 / 3;
 /** The way through a roof is the circle within it; its corners are warm and need less. */
 const ROOF_SHARE = 1.25;
-/** Fewer rows than this do not follow its point. */
-const ROOF_ROWS = 8;
-/** Fewer rings than this do not find the water line on a full disc. */
-const LEAST_RINGS = 5;
+/** Fewer cells than these do not do, however coarse the rest. */
+interface Least {
+  /** Fewer rings do not find the water line on a full disc. */
+  readonly rings: number;
+  readonly halfRings: number;
+  /** Fewer rows do not follow the point of a roof. */
+  readonly roofRows: number;
+  /** A pot part-way under water errs alike in all its cells, and needs this many through. */
+  readonly standing: number;
+}
+const LEAST: Least = { rings: 5, halfRings: 4, roofRows: 8, standing: 5 };
+const SKETCH: Least = { rings: 3, halfRings: 4, roofRows: 6, standing: 3 };
 /** Rings of a disc or a half-disc for each cell of `fineness`. */
 const DISC_SHARE = 0.85;
 

@@ -9,9 +9,10 @@ export interface Patch {
   readonly node: number;
   readonly face: Face;
   readonly areaM2: number;
-  /** Heights between which it reaches, m. */
+  /** Heights between which it reaches, and of its node, m. */
   readonly lowM: number;
   readonly highM: number;
+  readonly atM: number;
 }
 
 /**
@@ -150,6 +151,7 @@ function wallPatches({ section, extrusion, layers, along, stretch }: Bare): Patc
           areaM2: (length / 2) * at(thickness, layer) * at(stretch, own),
           lowM: lying ? Math.min(ownY, middleY) : Math.max(0, place - half),
           highM: lying ? Math.max(ownY, middleY) : Math.min(reach, place + half),
+          atM: lying ? ownY : place,
         });
       }
     }
@@ -165,11 +167,11 @@ function closingPatches({ section, extrusion, perLayer, layers, along }: Bare): 
     const areaM2 = at(section.area, i);
     if (extrusion === 'lying') {
       const [lowM, highM] = spans[i] ?? [0, 0];
-      return [{ node: i * layers + layers - 1, face: 'end', areaM2, lowM, highM }];
+      return [{ node: i * layers + layers - 1, face: 'end', areaM2, lowM, highM, atM: at(section.y, i) }];
     }
     return [
-      { node: i * layers, face: 'bottom', areaM2, lowM: 0, highM: 0 },
-      { node: i * layers + layers - 1, face: 'top', areaM2, lowM: reach, highM: reach },
+      { node: i * layers, face: 'bottom', areaM2, lowM: 0, highM: 0, atM: 0 },
+      { node: i * layers + layers - 1, face: 'top', areaM2, lowM: reach, highM: reach, atM: reach },
     ];
   });
 }

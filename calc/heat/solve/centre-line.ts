@@ -10,8 +10,14 @@ export interface Spot {
 }
 
 /** Temperatures along the upright middle line, °C, from the base up. */
-export function axisTemperatures(solid: Solid, table: EnthalpyTable, state: Float64Array): Float64Array {
-  return Float64Array.from(solid.axisNodes, (node) => temperatureOf(table, state[node] ?? Number.NaN));
+export function axisTemperatures(
+  { axisNodes }: Solid,
+  table: EnthalpyTable,
+  state: Float64Array,
+): Float64Array {
+  const tempsC = new Float64Array(axisNodes.length);
+  for (let i = 0; i < tempsC.length; i++) tempsC[i] = temperatureOf(table, at(state, at(axisNodes, i)));
+  return tempsC;
 }
 
 /** The coldest or hottest spot of a line, by the parabola through the extreme node and its neighbours. */

@@ -19,6 +19,7 @@ export interface Contact {
   readonly areaM2: number;
   readonly lowM: number;
   readonly highM: number;
+  readonly atM: number;
   /** m²·K/W between the node and the outside surface. */
   readonly resistance: number;
 }
@@ -62,7 +63,7 @@ export function networkOf(solid: Solid, coating: Coating): Network {
     else shellCapacity[node - foodCount] = (shellCapacity[node - foodCount] ?? 0) + capacity;
   };
   for (const patch of solid.patches) {
-    const { node, face, lowM, highM } = patch;
+    const { node, face, lowM, highM, atM } = patch;
     const widening = face === 'side' || face === 'bottom' ? solid.wallCurvature : 0;
     const areaAt = (outM: number) => patch.areaM2 * (1 + widening * outM);
     let inner = node;
@@ -106,7 +107,7 @@ export function networkOf(solid: Solid, coating: Coating): Network {
       holders.set(patch, { node: inner, thicknessM, sheetWK: conductivityWmK * thicknessM });
     }
     const areaM2 = areaAt(outM);
-    contacts.push({ node: inner, face, areaM2, lowM, highM, resistance: gap * areaM2 });
+    contacts.push({ node: inner, face, areaM2, lowM, highM, atM, resistance: gap * areaM2 });
   }
   return {
     solid,

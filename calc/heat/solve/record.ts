@@ -113,9 +113,8 @@ export function recorderOf(
   }
 
   function addPicture(timeS: number, read: (index: number) => number): void {
-    const tempC = Float32Array.from({ length: fine.foodCount }, (_, node) =>
-      temperatureOf(table, read(node)),
-    );
+    const tempC = new Float32Array(fine.foodCount);
+    for (let node = 0; node < tempC.length; node++) tempC[node] = temperatureOf(table, read(node));
     pictures.push({ timeMin: timeS / 60, tempC });
   }
 
@@ -206,9 +205,11 @@ function readerOf({ solid, foodCount, shellCount }: Network, table: EnthalpyTabl
   const { axisNodes, axisHeights, volumeM3 } = solid;
   const midHeight = (at(axisHeights, 0) + at(axisHeights, axisHeights.length - 1)) / 2;
   const volume = volumeM3.reduce((sum, value) => sum + value, 0);
+  const temps = new Float64Array(axisNodes.length);
   return {
     at: (read: (index: number) => number): Reading => {
-      const temps = Float64Array.from(axisNodes, (node) => temperatureOf(table, read(offset + node)));
+      for (let i = 0; i < temps.length; i++)
+        temps[i] = temperatureOf(table, read(offset + (axisNodes[i] as number)));
       return {
         coldest: extremeOnAxis(axisHeights, temps, 'coldest'),
         hottest: extremeOnAxis(axisHeights, temps, 'hottest'),

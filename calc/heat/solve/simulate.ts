@@ -41,7 +41,7 @@ export interface TierSettings {
 
 export const TIERS: Readonly<Record<Tier, TierSettings>> = {
   exact: { fineness: 6, partWet: 6, toleranceC: 0.003 },
-  preview: { fineness: 4, partWet: 5.5, toleranceC: 0.006 },
+  preview: { fineness: 3, partWet: 4, toleranceC: 0.015 },
 };
 
 /** Volumetric heat that turns an enthalpy error into degrees, J/(m³·K): unfrozen food. */
@@ -84,6 +84,7 @@ export function simulate(
   let wallsC: Pair<Float64Array> = both(bodies, ({ outer }) =>
     new Float64Array(outer.shellCount).fill(batch.startC),
   );
+  let rates: Pair<Float64Array> = both(nets, (net) => new Float64Array(sizeOf(net)));
   const handed = { inJ: 0, riseJ: 0 };
   for (const [index, stage] of stages.entries()) {
     const bath = stage.water?.bath;
@@ -94,8 +95,8 @@ export function simulate(
       const { outer, walls } = bodies[net];
       const surroundings = surroundingsOf(outer, stage, timeS);
       if (walls === null) return surroundings;
-      const before = { timeS, state: parts[net], wallsC: wallsC[net] };
-      return settlingIn(nets[net], table, walls.around(surroundings), before);
+      const moment = { timeS, state: parts[net], rate: rates[net] };
+      return settlingIn(nets[net], table, walls.around(surroundings), moment, wallsC[net]);
     };
     const around = { fine: surrounded('fine'), coarse: surrounded('coarse') };
     const begun = parts.fine.slice();
@@ -115,8 +116,10 @@ export function simulate(
     state = stepper.march.state;
     timeS = stepper.march.timeS;
     const ended = halves(state, fineSize);
+    rates = halves(stepper.march.rate, fineSize);
     const wallsThen = (net: 'fine' | 'coarse') =>
-      wallsAfter(nets[net], table, around[net], timeS, ended[net]) ?? wallsC[net];
+      wallsAfter(nets[net], table, around[net], { timeS, state: ended[net], rate: rates[net] }) ??
+      wallsC[net];
     wallsC = { fine: wallsThen('fine'), coarse: wallsThen('coarse') };
     const more = besides(table, around.fine, timeS, begun, ended.fine);
     handed.inJ += more.inJ;
@@ -152,7 +155,7 @@ function bodiesOf(
   if (netted !== undefined) return netted;
   const coating = coatingOf(batch);
   const body = (refine: 1 | 2): Body => {
-    const outer = networkOf(solidOfShape(batch.shape, fineness, refine, smooth), coating);
+    const outer = networkOf(solidOfShape(batch.shape, fineness, refine, smooth, steadyWalls), coating);
     const walls = steadyWalls ? columnsOf(outer) : null;
     return { frame: frameOf(walls === null ? outer : walls.bare), outer, walls };
   };

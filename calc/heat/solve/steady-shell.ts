@@ -16,8 +16,8 @@ export interface SteadyShell {
   readonly bathCross: Float64Array;
   /** °C of every node of the layers, from those of the food and the media. */
   readonly shellC: (foodC: (node: number) => number, mediaC: Float64Array) => Float64Array;
-  /** How the layers settle from the temperatures they stood at until now. */
-  readonly settling: (beforeC: Float64Array, nowC: Float64Array) => Settling;
+  /** How the layers settle from temperatures they stood at to those given for a node that takes `tauS`. */
+  readonly settling: (beforeC: Float64Array, nowC: (node: number, tauS: number) => number) => Settling;
 }
 
 /**
@@ -237,7 +237,7 @@ function steadyShell(
     bathCross,
     shellC: (foodC, mediaC) => shellOf(foodC, (medium) => at(mediaC, medium)),
     settling: (beforeC, nowC) => {
-      const offC = beforeC.map((own, i) => own - at(nowC, i));
+      const offC = new Float64Array(shellCount);
       const ownTauS = new Float64Array(shellCount);
       const groups = new Map<number, Map<number, number>>();
       const toBath = new Map<number, number>();
@@ -253,7 +253,9 @@ function steadyShell(
         groups.set(group, heat);
         for (const node of nodes) {
           const i = node - foodCount;
-          ownTauS[i] = Math.exp(group / GROUPS);
+          const tauS = Math.exp(group / GROUPS);
+          ownTauS[i] = tauS;
+          offC[i] = at(beforeC, i) - nowC(i, tauS);
           const own = at(shellCapacity, i) * at(follows, i) * at(offC, i);
           heat.set(food, (heat.get(food) ?? 0) + own);
           const given = at(shellCapacity, i) * at(fromBath, i) * at(offC, i);

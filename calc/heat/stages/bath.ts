@@ -44,7 +44,8 @@ export function evaporationKgM2S(
 }
 
 /** What the water of a bath holds, J/K. */
-export const bathHeatJK = ({ waterG }: Pick<OvenBath, 'waterG'>): number => (waterG / 1000) * WATER_HEAT_J_KGK;
+export const bathHeatJK = ({ waterG }: Pick<OvenBath, 'waterG'>): number =>
+  (waterG / 1000) * WATER_HEAT_J_KGK;
 
 /** How fast a bath warms, K/s, in an oven at `ovenC` while the mould takes `loadW` from it. */
 export type BathBalance = (ovenC: number, bathC: number, loadW: number) => number;

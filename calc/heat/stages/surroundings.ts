@@ -59,8 +59,16 @@ export function surroundingsOf(network: Network, stage: HeatStage, startS: numbe
   };
 }
 
-/** Share of a contact that is under water, 0–1. */
-function wetShare({ lowM, highM }: Contact, levelM: number): number {
+/**
+ * Share of a contact that is under water, 0–1. A node speaks for the wall as far as the next nodes, by the straight
+ * line that falls from it to them: so the place of the water line counts, and not only how much of a cell is wet.
+ */
+function wetShare({ lowM, highM, atM }: Contact, levelM: number): number {
   if (highM <= lowM) return lowM < levelM || (lowM === 0 && levelM > 0) ? 1 : 0;
-  return Math.min(1, Math.max(0, (levelM - lowM) / (highM - lowM)));
+  const [below, above] = [atM - lowM, highM - atM];
+  const under = below > 0 ? between0and1((levelM - atM + 2 * below) / (2 * below)) ** 2 : 0;
+  const over = above > 0 ? 1 - between0and1((atM + 2 * above - levelM) / (2 * above)) ** 2 : 0;
+  return (below * under + above * over) / (highM - lowM);
 }
+
+const between0and1 = (value: number) => Math.min(1, Math.max(0, value));
