@@ -203,6 +203,14 @@ function steadyShell(
     return tempC;
   }
 
+  /** How long the layers of a column take to follow, s. */
+  function settlesIn(column: Column): number {
+    const outer = column.nodes.at(-1);
+    if (outer === undefined) return 0;
+    const held = column.nodes.reduce((sum, node) => sum + at(shellCapacity, node - foodCount), 0);
+    return held / (inwardOf(column) + outOf(outer));
+  }
+
   // How far each node goes with the food when the media stay: it carries that share of the node's heat, once for
   // what the node takes up, once for what of it passes through the food.
   const follows = shellOf(
@@ -219,11 +227,15 @@ function steadyShell(
   const lump = new Float64Array(foodCount);
   const bathCross = new Float64Array(foodCount);
   let bathLump = 0;
-  for (const { food, nodes } of columns) {
+  const slowest = slowestRate(network, direct, rings);
+  for (const column of columns) {
+    const { food, nodes } = column;
+    // While the body evens out as slowly as it does in the end, a layer that lags holds a little more.
+    const lags = 1 + Math.min(MOST_LAG, LAG_SHARE * slowest * settlesIn(column));
     for (const node of nodes) {
       const own = at(follows, node - foodCount);
       const held = at(shellCapacity, node - foodCount);
-      lump[food] = at(lump, food) + held * own * own;
+      lump[food] = at(lump, food) + held * own * own * lags;
       bathCross[food] = at(bathCross, food) + held * own * at(withBath, node - foodCount);
       bathLump += held * at(withBath, node - foodCount) * at(fromBath, node - foodCount);
     }
@@ -245,10 +257,7 @@ function steadyShell(
         const { food, nodes } = column;
         const outer = nodes.at(-1);
         if (outer === undefined) continue;
-        const held = nodes.reduce((sum, node) => sum + at(shellCapacity, node - foodCount), 0);
-        const group = Math.round(
-          GROUPS * Math.log(Math.max(LEAST_TAU_S, held / (inwardOf(column) + outOf(outer)))),
-        );
+        const group = Math.round(GROUPS * Math.log(Math.max(LEAST_TAU_S, settlesIn(column))));
         const heat = groups.get(group) ?? new Map<number, number>();
         groups.set(group, heat);
         for (const node of nodes) {
@@ -276,6 +285,35 @@ function steadyShell(
     },
   };
 }
+
+/**
+ * About the slowest rate of a body, 1/s: through its surface, and within it at the diffusivity of meat, in series. Of
+ * a slab and of a long cylinder this is within a fifth.
+ */
+function slowestRate(
+  { solid: { volumeM3, patches } }: Network,
+  direct: readonly Exchange[],
+  rings: readonly Ring[],
+): number {
+  const volume = volumeM3.reduce((sum, own) => sum + own, 0);
+  const area = patches.reduce((sum, { areaM2 }) => sum + areaM2, 0);
+  let passed = direct.reduce((sum, { conductance }) => sum + conductance, 0);
+  for (const { inward, outward, media } of rings) {
+    for (const [i, own] of inward.entries()) {
+      let out = 0;
+      for (let m = 0; m < media; m++) out += at(outward, i * media + m);
+      passed += (own * out) / (own + out);
+    }
+  }
+  const within = (volume / area) ** 2 / (2 * MEAT_M2_S);
+  return passed > 0 ? 1 / ((volume * MEAT_J_M3K) / passed + within) : 0;
+}
+
+const MEAT_M2_S = 1.35e-7;
+const MEAT_J_M3K = 3.5e6;
+/** Both the rate and the time are upper bounds. This share of their product fits the exact tier best. */
+const LAG_SHARE = 0.25;
+const MOST_LAG = 0.1;
 
 /** Layers settle no faster than this, s, and are gathered by steps of an eighth. */
 const LEAST_TAU_S = 20;
