@@ -154,7 +154,7 @@ interface Least {
   readonly standing: number;
 }
 const LEAST: Least = { rings: 5, halfRings: 4, roofRows: 8, standing: 5 };
-const SKETCH: Least = { rings: 3, halfRings: 4, roofRows: 6, standing: 3 };
+const SKETCH: Least = { rings: 3, halfRings: 4, roofRows: 7, standing: 3 };
 /** Rings of a disc or a half-disc for each cell of `fineness`. */
 const DISC_SHARE = 0.85;
 

@@ -6,7 +6,7 @@ import { conductSix, SMOOTH_LAYERS } from './conduct-six.ts';
 import type { Frame } from './frame.ts';
 import { type Rates, ratesOf } from './rates.ts';
 import { type Spreading, spreadingOf } from './spreading.ts';
-import type { Ring } from './steady-shell.ts';
+import { steadyHeatOf } from './steady-heat.ts';
 
 /**
  * Right-hand side of the heat balance of a network, whose state begins at `offset` of the arrays given.
@@ -22,9 +22,6 @@ export interface Flow {
   readonly spreading: Spreading | null;
 }
 
-/** After so many of its own times a layer has settled. */
-const SETTLED = 12;
-
 /** `as number` below: the loops stay within arrays whose lengths are fixed above them. */
 export function flowOf(frame: Frame, table: EnthalpyTable, around: Surroundings, offset: number): Flow {
   const { network, surface } = frame;
@@ -39,11 +36,10 @@ export function flowOf(frame: Frame, table: EnthalpyTable, around: Surroundings,
   const exchangeNode = Int32Array.from(around.exchanges, ({ node }) => node);
   const exchangeMedium = Int32Array.from(around.exchanges, ({ medium }) => medium);
   const exchangeConductance = Float64Array.from(around.exchanges, ({ conductance }) => conductance);
-  const { steady = null, settling = null } = around;
-  const rings = steady?.rings ?? [];
-  const mediaCount = Math.max(0, ...rings.map((ring) => ring.media));
+  const { steady = null } = around;
+  const mediaCount = (steady?.rings ?? []).reduce((most, ring) => Math.max(most, ring.media), 0);
   const mediaC = new Float64Array(Math.max(mediaCount, 1 + Math.max(0, ...exchangeMedium)));
-  const ringC = new Float64Array(Math.max(0, ...rings.map(({ food }) => food.length)));
+  const steadyHeat = steady === null ? null : steadyHeatOf(around, mediaC.length);
   const carried = steady === null ? extraCapacity : extraCapacity.map((own, i) => own + at(steady.lump, i));
   /** m³ of food, and of food that would hold the heat of the metal on it, at each surface node. */
   const held = new Float64Array(surface.length);
@@ -109,49 +105,19 @@ export function flowOf(frame: Frame, table: EnthalpyTable, around: Surroundings,
     media(timeS, state[bathIndex] as number, mediaC);
     let gained = 0;
     let fromBath = 0;
-    for (let e = 0; e < exchangeNode.length; e++) {
-      const node = exchangeNode[e] as number;
-      const medium = exchangeMedium[e] as number;
-      const passed =
-        (exchangeConductance[e] as number) * ((mediaC[medium] as number) - (tempC[node] as number));
-      heat[node] = (heat[node] as number) + passed;
-      gained += passed;
-      if (medium === bathMedium) fromBath += passed;
-    }
-    for (let r = 0; r < rings.length; r++) {
-      const { food, inward, outward, media: many, back, pivot } = rings[r] as Ring;
-      const count = food.length;
-      for (let i = 0; i < count; i++) {
-        let driven = (inward[i] as number) * (tempC[food[i] as number] as number);
-        for (let m = 0; m < many; m++) driven += (outward[i * many + m] as number) * (mediaC[m] as number);
-        if (i > 0) driven += ((back[i] as number) * (ringC[i - 1] as number)) / (pivot[i - 1] as number);
-        ringC[i] = driven;
-      }
-      let later = 0;
-      for (let i = count - 1; i >= 0; i--) {
-        const own = ((ringC[i] as number) + later) / (pivot[i] as number);
-        later = (back[i] as number) * own;
-        const node = food[i] as number;
-        heat[node] = (heat[node] as number) + (inward[i] as number) * (own - (tempC[node] as number));
-        for (let m = 0; m < many; m++) {
-          const passed = (outward[i * many + m] as number) * ((mediaC[m] as number) - own);
-          gained += passed;
-          if (m === bathMedium) fromBath += passed;
-        }
-      }
-    }
-    if (settling !== null) {
-      const { tauS, start, node: to, heatJ, bathJ, fromS } = settling;
-      for (let g = 0; g < tauS.length; g++) {
-        const tau = tauS[g] as number;
-        if (timeS - fromS > SETTLED * tau) continue;
-        const share = Math.exp((fromS - timeS) / tau) / tau;
-        fromBath -= share * (bathJ[g] as number);
-        const end = start[g + 1] as number;
-        for (let k = start[g] as number; k < end; k++) {
-          const node = to[k] as number;
-          heat[node] = (heat[node] as number) + share * (heatJ[k] as number);
-        }
+    if (steadyHeat !== null) {
+      steadyHeat.add(timeS, tempC, mediaC, heat);
+      gained = steadyHeat.told.gained;
+      fromBath = steadyHeat.told.fromBath;
+    } else {
+      for (let e = 0; e < exchangeNode.length; e++) {
+        const node = exchangeNode[e] as number;
+        const medium = exchangeMedium[e] as number;
+        const passed =
+          (exchangeConductance[e] as number) * ((mediaC[medium] as number) - (tempC[node] as number));
+        heat[node] = (heat[node] as number) + passed;
+        gained += passed;
+        if (medium === bathMedium) fromBath += passed;
       }
     }
     const warming = bathRate === null ? 0 : bathRate(timeS, state[bathIndex] as number, fromBath * copies);

@@ -74,7 +74,8 @@ export function simulate(
   const fineness =
     options.fineness ?? (isTempered(batch, stages) ? TEMPERING_REFINEMENT * settings.fineness : usual);
   const table = enthalpyTable(batch.material);
-  const bodies = bodiesOf(batch, fineness, freezes(batch, stages), options.tier === 'preview');
+  const steadyWalls = options.tier === 'preview' && batch.shape.kind !== 'slab' && !isTempered(batch, stages);
+  const bodies = bodiesOf(batch, fineness, freezes(batch, stages), steadyWalls);
   const nets = both(bodies, ({ frame }) => frame.network);
   const fineSize = sizeOf(nets.fine);
   let state = joined(both(nets, (net) => startState(net, table, batch.startC)));
@@ -150,7 +151,8 @@ function bodiesOf(
   const ofBatch = known.get(batch) ?? new Map<string, Pair<Body>>();
   known.set(batch, ofBatch);
   const key = `${fineness} ${freezing} ${steadyWalls}`;
-  const smooth = freezing ? null : steadyWalls ? FEW_LAYERS : SMOOTH_LAYERS;
+  const few = steadyWalls && batch.shape.kind !== 'half-cylinder';
+  const smooth = freezing ? null : few ? FEW_LAYERS : SMOOTH_LAYERS;
   const netted = ofBatch.get(key);
   if (netted !== undefined) return netted;
   const coating = coatingOf(batch);

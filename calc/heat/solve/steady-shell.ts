@@ -55,6 +55,9 @@ interface Column {
   readonly nodes: readonly number[];
   /** K/W from the food to each node. */
   readonly resistance: readonly number[];
+  /** The outermost node, that of the food where it is bare, and W/K from there to the food. */
+  readonly outer: number;
+  readonly inward: number;
 }
 
 /** The layers on a body, whatever surrounds it. */
@@ -64,8 +67,15 @@ export interface Columns {
   readonly around: (surroundings: Surroundings) => Surroundings;
 }
 
-/** Takes the layers off a network. Null when a wall's path runs partly on the food itself. */
+/** A mould that holds more than this share of the heat of what is in it leads its own life, and is marched. */
+const MOST_HELD = 0.3;
+
+/**
+ * Takes the layers off a network. Null when a wall's path runs partly on the food itself, or where wall and lining
+ * hold much.
+ */
 export function columnsOf(network: Network): Columns | null {
+  if (heldShare(network) > MOST_HELD) return null;
   const { foodCount, shellCount, linkA, linkB, linkConductance, contacts, chains } = network;
   const ofFood = (node: number) => node < foodCount;
   if (chains.some(({ nodes }) => nodes.some(ofFood) && !nodes.every(ofFood))) return null;
@@ -83,7 +93,8 @@ export function columnsOf(network: Network): Columns | null {
       food = at(inner, food - foodCount);
     }
     let far = 0;
-    return { food, nodes, resistance: nodes.map((own) => (far += at(resists, own - foodCount))) };
+    const resistance = nodes.map((own) => (far += at(resists, own - foodCount)));
+    return { food, nodes, resistance, outer: node, inward: 1 / far };
   });
   const bare: Network = {
     ...network,
@@ -111,6 +122,12 @@ export function columnsOf(network: Network): Columns | null {
   };
 }
 
+/** What the layers hold over what the food does. */
+function heldShare({ shellCapacity, solid: { volumeM3 } }: Network): number {
+  const sum = (values: Float64Array) => values.reduce((total, own) => total + own, 0);
+  return sum(shellCapacity) / (MEAT_J_M3K * sum(volumeM3));
+}
+
 function steadyShell(
   network: Network,
   columns: readonly Column[],
@@ -129,16 +146,14 @@ function steadyShell(
 
   const ofNode = new Map<number, Column>();
   for (const column of columns) {
-    const last = column.nodes.at(-1);
-    if (last !== undefined) ofNode.set(last, column);
+    if (column.nodes.length > 0) ofNode.set(column.outer, column);
   }
-  const inwardOf = ({ resistance }: Column) => 1 / (resistance.at(-1) ?? Number.NaN);
   const rings = chains
     .filter(({ nodes }) => nodes.every((node) => node >= foodCount))
     .map(({ nodes, conductance }): Ring & { nodes: Int32Array } => {
       const inward = Float64Array.from(nodes, (node) => {
         const column = ofNode.get(node);
-        return column === undefined ? 0 : inwardOf(column);
+        return column === undefined ? 0 : column.inward;
       });
       const back = Float64Array.from(nodes, (_, i) => (i === 0 ? 0 : at(conductance, i - 1)));
       const pivot = new Float64Array(nodes.length);
@@ -162,53 +177,53 @@ function steadyShell(
   const inRing = new Set(rings.flatMap(({ nodes }) => [...nodes]));
   const direct: Exchange[] = [];
   const bareFood = new Set<number>();
-  for (const column of columns) {
-    const node = column.nodes.at(-1);
-    if (node === undefined) {
-      if (bareFood.has(column.food)) continue;
-      bareFood.add(column.food);
-    } else if (inRing.has(node)) continue;
-    const outer = node ?? column.food;
-    const inward = node === undefined ? Number.POSITIVE_INFINITY : inwardOf(column);
-    const share = node === undefined ? 1 : inward / (inward + outOf(outer));
+  for (const { food, outer, inward } of columns) {
+    const bare = outer === food;
+    if (bare && bareFood.has(food)) continue;
+    if (bare) bareFood.add(food);
+    if (inRing.has(outer)) continue;
+    const share = bare ? 1 : inward / (inward + outOf(outer));
     for (let medium = 0; medium < media; medium++) {
       const conductance = share * at(outward, outer * media + medium);
-      if (conductance > 0) direct.push({ node: column.food, medium, conductance });
+      if (conductance > 0) direct.push({ node: food, medium, conductance });
     }
   }
+
+  const outSum = new Float64Array(shellCount);
+  for (let i = 0; i < shellCount; i++) outSum[i] = outOf(foodCount + i);
+  /** Nodes that lie loose: their column's food, and what passes to it. */
+  const loose = columns.filter(({ nodes }) => nodes.length > 0 && !inRing.has(nodes.at(-1) ?? -1));
 
   /** Fills in the outermost nodes, then those between them and the food. */
   function shellOf(foodC: (node: number) => number, mediaC: (medium: number) => number): Float64Array {
     const tempC = new Float64Array(shellCount);
+    const mediumC = new Float64Array(media);
+    for (let m = 0; m < media; m++) mediumC[m] = mediaC(m);
     for (const ring of rings) {
-      const solved = ringTemperatures(ring, foodC, mediaC);
-      for (const [i, node] of ring.nodes.entries()) tempC[node - foodCount] = at(solved, i);
+      const solved = ringTemperatures(ring, foodC, mediumC);
+      for (let i = 0; i < solved.length; i++) tempC[at(ring.nodes, i) - foodCount] = at(solved, i);
     }
-    for (const column of columns) {
-      const { food, nodes, resistance } = column;
-      const outer = nodes.at(-1);
-      if (outer === undefined) continue;
-      if (!inRing.has(outer)) {
-        let driven = inwardOf(column) * foodC(food);
-        for (let m = 0; m < media; m++) driven += at(outward, outer * media + m) * mediaC(m);
-        tempC[outer - foodCount] = driven / (inwardOf(column) + outOf(outer));
-      }
-      const far = resistance.at(-1) ?? 1;
-      const [foodOwn, outerOwn] = [foodC(food), at(tempC, outer - foodCount)];
-      for (const [i, node] of nodes.entries()) {
-        if (node !== outer)
-          tempC[node - foodCount] = foodOwn + ((outerOwn - foodOwn) * (resistance[i] ?? 0)) / far;
-      }
+    for (const { food, outer, inward } of loose) {
+      let driven = inward * foodC(food);
+      for (let m = 0; m < media; m++) driven += at(outward, outer * media + m) * at(mediumC, m);
+      tempC[outer - foodCount] = driven / (inward + at(outSum, outer - foodCount));
+    }
+    for (const { food, nodes, outer, resistance, inward } of columns) {
+      if (nodes.length < 2) continue;
+      const foodOwn = foodC(food);
+      const apart = (at(tempC, outer - foodCount) - foodOwn) * inward;
+      for (let i = 0; i < nodes.length - 1; i++)
+        tempC[(nodes[i] ?? 0) - foodCount] = foodOwn + apart * (resistance[i] ?? 0);
     }
     return tempC;
   }
 
   /** How long the layers of a column take to follow, s. */
   function settlesIn(column: Column): number {
-    const outer = column.nodes.at(-1);
-    if (outer === undefined) return 0;
-    const held = column.nodes.reduce((sum, node) => sum + at(shellCapacity, node - foodCount), 0);
-    return held / (inwardOf(column) + outOf(outer));
+    if (column.nodes.length === 0) return 0;
+    let held = 0;
+    for (const node of column.nodes) held += at(shellCapacity, node - foodCount);
+    return held / (column.inward + at(outSum, column.outer - foodCount));
   }
 
   // How far each node goes with the food when the media stay: it carries that share of the node's heat, once for
@@ -255,8 +270,7 @@ function steadyShell(
       const toBath = new Map<number, number>();
       for (const column of columns) {
         const { food, nodes } = column;
-        const outer = nodes.at(-1);
-        if (outer === undefined) continue;
+        if (nodes.length === 0) continue;
         const group = Math.round(GROUPS * Math.log(Math.max(LEAST_TAU_S, settlesIn(column))));
         const heat = groups.get(group) ?? new Map<number, number>();
         groups.set(group, heat);
@@ -322,12 +336,12 @@ const GROUPS = 8;
 function ringTemperatures(
   { food, inward, outward, media, back, pivot }: Ring,
   foodC: (node: number) => number,
-  mediaC: (medium: number) => number,
+  mediaC: Float64Array,
 ): Float64Array {
   const tempC = new Float64Array(food.length);
   for (let i = 0; i < food.length; i++) {
     let driven = at(inward, i) * foodC(at(food, i));
-    for (let m = 0; m < media; m++) driven += at(outward, i * media + m) * mediaC(m);
+    for (let m = 0; m < media; m++) driven += at(outward, i * media + m) * at(mediaC, m);
     tempC[i] = i === 0 ? driven : driven + (at(back, i) * at(tempC, i - 1)) / at(pivot, i - 1);
   }
   for (let i = food.length - 1; i >= 0; i--) {
