@@ -43,8 +43,6 @@ export function flowOf(frame: Frame, table: EnthalpyTable, around: Surroundings,
   const carried = steady === null ? extraCapacity : extraCapacity.map((own, i) => own + at(steady.lump, i));
   /** m³ of food, and of food that would hold the heat of the metal on it, at each surface node. */
   const held = new Float64Array(surface.length);
-  /** K per J/m³ there. */
-  const slopes = new Float64Array(surface.length);
   const potential = new Float64Array(foodCount);
   /** W into each surface and shell node from layers and media; °C of each. */
   const heat = new Float64Array(nodes);
@@ -71,7 +69,6 @@ export function flowOf(frame: Frame, table: EnthalpyTable, around: Surroundings,
       const low = tableC[index] as number;
       const rise = (tableC[index + 1] as number) - low;
       tempC[i] = low + (place - index) * rise;
-      slopes[s] = rise * density;
       held[s] = (volumeM3[i] as number) + (carried[i] as number) * rise * density;
       heat[i] = 0;
     }
@@ -128,20 +125,14 @@ export function flowOf(frame: Frame, table: EnthalpyTable, around: Surroundings,
         heat[i] = (heat[i] as number) - warming * (bathCross[i] as number);
       }
     }
-    let drawn = 0;
     for (let s = 0; s < surface.length; s++) {
       const i = surface[s] as number;
       const conducted = (into[offset + i] as number) * (volumeM3[i] as number);
-      const rate = (conducted + (heat[i] as number)) / (held[s] as number);
-      into[offset + i] = rate;
-      if (steady !== null) drawn += (steady.bathCross[i] as number) * (slopes[s] as number) * rate;
+      into[offset + i] = (conducted + (heat[i] as number)) / (held[s] as number);
     }
     for (let i = 0; i < shellCount; i++)
       into[offset + foodCount + i] = (heat[foodCount + i] as number) / (shellCapacity[i] as number);
-    into[bathIndex] =
-      bathRate === null || drawn === 0
-        ? warming
-        : bathRate(timeS, state[bathIndex] as number, (fromBath + drawn) * copies);
+    into[bathIndex] = warming;
     into[heatIndex] = gained;
   }
 

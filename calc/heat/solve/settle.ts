@@ -99,6 +99,10 @@ export function besides(
     if (carried > 0)
       riseJ += carried * (temperatureOf(table, at(after, node)) - temperatureOf(table, at(before, node)));
   }
+  // What the food gave the layers as they warmed with the bath.
+  const bath = before.length - 2;
+  const warmed = at(after, bath) - at(before, bath);
+  for (const cross of steady.bathCross) riseJ += cross * warmed;
   for (const [g, tauS] of settling.tauS.entries()) {
     const share = 1 - Math.exp((settling.fromS - timeS) / tauS);
     for (let k = at(settling.start, g); k < at(settling.start, g + 1); k++)

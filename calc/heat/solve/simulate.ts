@@ -37,11 +37,13 @@ export interface TierSettings {
   /** The same where water stands part-way up: its line needs cells of its own. */
   readonly partWet: number;
   readonly toleranceC: number;
+  /** The same for cold meat set to freeze: the reading that counts is that of a face at its freezing point. */
+  readonly tempering: { readonly fineness: number; readonly toleranceC: number };
 }
 
 export const TIERS: Readonly<Record<Tier, TierSettings>> = {
-  exact: { fineness: 6, partWet: 6, toleranceC: 0.003 },
-  preview: { fineness: 3, partWet: 4, toleranceC: 0.015 },
+  exact: { fineness: 6, partWet: 6, toleranceC: 0.003, tempering: { fineness: 9, toleranceC: 0.003 } },
+  preview: { fineness: 3, partWet: 4, toleranceC: 0.015, tempering: { fineness: 6, toleranceC: 0.006 } },
 };
 
 /** Volumetric heat that turns an enthalpy error into degrees, J/(m³·K): unfrozen food. */
@@ -69,12 +71,13 @@ export function simulate(
 ): HeatRun | null {
   if (!soundBatch(batch) || !stages.every(soundStage) || !followsOn(stages)) return null;
   const settings = TIERS[options.tier ?? 'exact'];
-  const { toleranceC = settings.toleranceC, fixedStepS } = options;
+  const tempered = isTempered(batch, stages);
+  const { fixedStepS } = options;
   const usual = isPartWet(batch, stages) ? settings.partWet : settings.fineness;
-  const fineness =
-    options.fineness ?? (isTempered(batch, stages) ? TEMPERING_REFINEMENT * settings.fineness : usual);
+  const fineness = options.fineness ?? (tempered ? settings.tempering.fineness : usual);
+  const toleranceC = options.toleranceC ?? (tempered ? settings.tempering : settings).toleranceC;
   const table = enthalpyTable(batch.material);
-  const steadyWalls = options.tier === 'preview' && batch.shape.kind !== 'slab' && !isTempered(batch, stages);
+  const steadyWalls = options.tier === 'preview' && batch.shape.kind !== 'slab' && !tempered;
   const bodies = bodiesOf(batch, fineness, freezes(batch, stages), steadyWalls);
   const nets = both(bodies, ({ frame }) => frame.network);
   const fineSize = sizeOf(nets.fine);
@@ -169,8 +172,7 @@ function bodiesOf(
 /** Reads the slowest spot of the middle line off a joint state, °C. */
 type CoreReader = (state: Float64Array, which: 'coldest' | 'hottest') => number;
 
-/** Cold meat set to freeze gets a finer net: the reading that counts is that of a face at its freezing point. */
-const TEMPERING_REFINEMENT = 1.5;
+/** Meat that starts under this and is set to freeze is tempered. */
 const COLD_C = 15;
 
 function isTempered(batch: BatchThermal, stages: readonly HeatStage[]): boolean {
