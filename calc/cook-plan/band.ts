@@ -73,7 +73,7 @@ export interface BandOptions {
 }
 
 /** Draws differ by minutes and degrees: a coarse net and a loose step do for them. */
-const DRAW = { fineness: 3, toleranceC: 0.05, everyMin: 4, pictureEveryMin: 8 } as const;
+const DRAW = { tier: 'preview', fineness: 3, toleranceC: 0.05, everyMin: 4, pictureEveryMin: 8 } as const;
 const CORRIDOR_EVERY_MIN = 4;
 
 /** One kitchen's curve. */

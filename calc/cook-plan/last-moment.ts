@@ -21,7 +21,7 @@ const EDGE_DEVIATIONS = 1.645;
 const isHeat = ({ kind }: PlanStage) => kind === 'cook' || kind === 'hold';
 
 /** A search needs no finer net than a draw. */
-const COARSE = { fineness: 3, toleranceC: 0.05, everyMin: 3 } as const;
+const COARSE = { tier: 'preview', fineness: 3, toleranceC: 0.05, everyMin: 3 } as const;
 
 /**
  * The last moment to move to the chill, from the pessimistic edge: films of the chill at the slow edge of what is

@@ -27,7 +27,7 @@ const SCATTER_C = 0.7;
 const IMPOSSIBLE_C = 5;
 const ITERATIONS = 4;
 /** Readings scatter by more than a coarse net errs: a net of the preview, its steps longer. */
-const FIT = { fineness: 4, toleranceC: 0.03, everyMin: 2 } as const;
+const FIT = { tier: 'preview', fineness: 4, toleranceC: 0.03, everyMin: 2 } as const;
 /** Step of the finite differences, in spreads. */
 const NUDGE = 0.1;
 const NONE: Unknowns = { filmFactor: 0, mediumShiftC: 0, heatingFactor: 0 };

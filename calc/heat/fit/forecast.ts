@@ -22,7 +22,7 @@ export interface Forecast {
 }
 
 /** Draws differ by minutes and degrees: a net coarser than the preview's does for them. */
-const DRAW = { fineness: 3, toleranceC: 0.05, everyMin: 3 } as const;
+const DRAW = { tier: 'preview', fineness: 3, toleranceC: 0.05, everyMin: 3 } as const;
 
 const NAMES: readonly (keyof Adjustment)[] = ['filmFactor', 'mediumShiftC', 'heatingFactor'];
 const NONE: Unknowns = { filmFactor: 0, mediumShiftC: 0, heatingFactor: 0 };

@@ -43,7 +43,7 @@ export interface TierSettings {
 
 export const TIERS: Readonly<Record<Tier, TierSettings>> = {
   exact: { fineness: 6, partWet: 6, toleranceC: 0.003, tempering: { fineness: 9, toleranceC: 0.003 } },
-  preview: { fineness: 3, partWet: 4, toleranceC: 0.015, tempering: { fineness: 6, toleranceC: 0.006 } },
+  preview: { fineness: 3, partWet: 3, toleranceC: 0.015, tempering: { fineness: 6, toleranceC: 0.006 } },
 };
 
 /** Volumetric heat that turns an enthalpy error into degrees, J/(m³·K): unfrozen food. */
