@@ -1,7 +1,7 @@
 import type { Surroundings } from './around.ts';
 
 /** What the food of one net gets through walls that have no state, W; the same for the bath. */
-export interface SteadyHeat {
+interface SteadyHeat {
   /** Adds to `heat` of each food node, from the temperatures of food and media, at a time in s. */
   readonly add: (timeS: number, tempC: Float64Array, mediaC: Float64Array, heat: Float64Array) => void;
   /** What the last call found: W gained through the faces, and W drawn from the bath. */
