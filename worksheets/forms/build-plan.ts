@@ -57,7 +57,7 @@ function storeLimit({ label }: Batch): string[] | null {
 export function buildPlan(batch: Batch, assessment: Assessment, model: SheetModel): PlanSheet {
   const { cure, formula } = assessment;
   const begun = batch.formula.lines.length > 0;
-  // Limits on whole muscle are another table: their box stays open.
+  // Limits and figures of whole muscle are another table's: their boxes stay open.
   const isWholeMuscle = batch.brine !== undefined || batch.dryCure !== undefined;
   const hasCure = isWholeMuscle || batch.formula.lines.some(({ part }) => part === 'curing-salt');
   const { nitritePpmTotal } = cure.values;
@@ -66,8 +66,11 @@ export function buildPlan(batch: Batch, assessment: Assessment, model: SheetMode
     product: model.header.product,
     family: model.header.family,
     kitchen: model.header.kitchen,
-    saltOnWater: percent(formula.values.mix.saltOnWaterFraction, 1),
-    nitrite: begun && nitritePpmTotal !== null ? say.mgKgOnTotal2(fixedText(nitritePpmTotal, 1, 'up')) : null,
+    saltOnWater: isWholeMuscle ? null : percent(formula.values.mix.saltOnWaterFraction, 1),
+    nitrite:
+      begun && !isWholeMuscle && nitritePpmTotal !== null
+        ? say.mgKgOnTotal2(fixedText(nitritePpmTotal, 1, 'up'))
+        : null,
     packing: batch.label?.pack ? PACK_NAMES[batch.label.pack] : null,
     users: batch.label?.audience ? AUDIENCE_NAMES[batch.label.audience] : null,
     beyond: batch.drying !== undefined || batch.dryCure !== undefined,

@@ -4,6 +4,7 @@ import { enteredEntry } from '@larderwright/calc/quantities';
 import { batchFigures } from '@larderwright/calc/trends';
 import { describe, expect, it } from 'vitest';
 import { countryTerrine } from '../../../content/demo/country-terrine.ts';
+import { muttonHam } from '../../../content/demo/mutton-ham.ts';
 
 const composition = await loadIngredients();
 const figures = (batch: Batch) =>
@@ -42,6 +43,10 @@ describe('the figures of a batch', () => {
       peakC: null,
       legs: [],
     });
+  });
+
+  it('of a brined muscle tell no salt and no nitrite from its bare meat', () => {
+    expect(figures(muttonHam)).toMatchObject({ saltFraction: null, nitritePpmTotal: null });
   });
 
   it('have no cook loss while a mould was not weighed or the weight cannot be read', () => {
