@@ -86,7 +86,7 @@ const HANDED_ON: HandedOn = {
   }),
   casings: (casings) => ({ ...casings, actualLinks: [] }),
   crust: (crust) => crust,
-  cookPlan: (cookPlan) => cookPlan,
+  cookPlan: ({ told, ...cookPlan }) => cookPlan,
   // A check has its day: the next batch looks at the thermometer again.
   thermometers: (slice) => ({
     ...slice,

@@ -1,5 +1,6 @@
 import type { WallMaterial } from '../heat/index.ts';
 import type { Entry } from '../quantities/index.ts';
+import type { ToldPlan } from './told.ts';
 
 /** What surrounds the mould while it cooks. */
 export type CookMethod = 'bath' | 'oven' | 'steam' | 'poach';
@@ -82,4 +83,6 @@ export interface CookPlanSlice {
   press: Entry;
   pressAir: Entry;
   chill: ChillLeg[];
+  /** What it predicted when somebody kept it for the sheet. */
+  told?: ToldPlan;
 }

@@ -25,6 +25,7 @@ import { standingWords } from '../words/standing.ts';
 import { thermometerWords } from '../words/thermometer.ts';
 import { asPrinted } from './build/as-printed.ts';
 import { buildSheet } from './build/index.ts';
+import { planChanged } from './build/planned.ts';
 import { drawCode } from './draw-code.ts';
 import type { SheetModel } from './sheet-model.ts';
 
@@ -58,6 +59,7 @@ export async function loadCompute(): Promise<(batch: Batch) => SheetComputed> {
     const batch = withThermometers(entered, now);
     const assessment = assess(batch, { composition, today: now, ...heard });
     const onPaper = assess(asPrinted(batch, assessment), { composition, today: now, ...heard });
-    return { assessment, model: buildSheet(batch, onPaper, now, meats), composition, drawCode };
+    const model = buildSheet(batch, onPaper, now, meats, planChanged(entered, composition));
+    return { assessment, model, composition, drawCode };
   };
 }

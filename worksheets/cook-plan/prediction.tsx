@@ -17,6 +17,7 @@ import { limitTemp } from '../words/limit-temp.ts';
 import type { CookPlanComputed, JudgedPlan } from './compute.ts';
 import { $cookPlan } from './computed.ts';
 import { CountedWith } from './counted-with.tsx';
+import { KeepTold } from './keep-told.tsx';
 import { planFieldName } from './names.ts';
 import { planChart } from './plan-chart.ts';
 import { $bands, $outcome, $pull, DRAWS, drawAgain, followPlan, stopBands } from './run.ts';
@@ -134,6 +135,7 @@ function Figures({ plan, outcome }: FiguresProps) {
       <CountedWith plan={plan} />
       <Cooling plan={plan} outcome={outcome} />
       <Bands />
+      <KeepTold plan={plan} />
     </>
   );
 }

@@ -11,6 +11,9 @@ const chillLeg = v.strictObject({
   top: v.picklist(['open', 'covered'] as const),
 });
 
+const told = v.nullable(v.number());
+const toldFigure = v.strictObject({ low: told, middle: told, high: told });
+
 /** The cook plan, if somebody began one. */
 export const cookPlan = v.strictObject({
   mouldId: stamp,
@@ -46,4 +49,15 @@ export const cookPlan = v.strictObject({
   press: entry,
   pressAir: entry,
   chill: list(chillLeg),
+  told: v.exactOptional(
+    v.strictObject({
+      at: text,
+      calcVersion: text,
+      ofPlan: text,
+      targetC: v.number(),
+      target: toldFigure,
+      heatEnd: toldFigure,
+      peak: toldFigure,
+    }),
+  ),
 });

@@ -83,6 +83,9 @@ const KEYS = [
   'listeriaGroupId stays measured',
   'ph waterActivity',
   'cure cook cool',
+  'mouldId vessel wall lid water protein fat start method oven fan steam kettle bathWater bathStart cover panLength panWidth panHeight mouldsInPan level altitude ovenRecord target hold rest room press pressAir chill told',
+  'at calcVersion ofPlan targetC target heatEnd peak',
+  'low middle high',
 ] as const;
 
 export const SHAPES: readonly (readonly string[])[] = KEYS.map((keys) => keys.split(' '));

@@ -8,18 +8,21 @@ import type { CookBlock } from '../sheet-model.ts';
 import { besideCook } from './beside.ts';
 import { filled } from './filled.ts';
 import { buildLog, logRemarks } from './logs.ts';
+import { plannedLines } from './planned.ts';
 import { sheetVerdicts } from './verdicts.ts';
 
 /**
  * Block 10. The ruling log stands first: a crowded page keeps that one.
  *
  * @param most readings a log may print; left out: one row of boxes
+ * @param isPlanChanged whether the cook plan differs from the one whose figures were kept; null: they are not shown
  */
 export function buildCook(
   batch: Batch,
   assessment: Assessment,
   meats: readonly MeatKind[],
   most?: number,
+  isPlanChanged: boolean | null = null,
 ): CookBlock {
   const { cook } = assessment;
   const { values } = cook;
@@ -50,7 +53,10 @@ export function buildCook(
       return log ? [buildLog(log, result.readings, result === ruling ? runMoments : [], most)] : [];
     }),
     verdicts: sheetVerdicts(cook.verdicts),
-    beside: besideCook(assessment, meats),
+    beside: [
+      ...(isPlanChanged === null ? [] : plannedLines(batch, ruling, isPlanChanged)),
+      ...besideCook(assessment, meats),
+    ],
     remarks: values.logs.flatMap((result) => {
       const log = batch.process.logs.find((each) => each.id === result.logId);
       return log ? logRemarks(log, result.log.readings) : [];

@@ -52,6 +52,7 @@ function yields(batch: Batch, { mould }: Assessment): YieldBlock {
  * Sets the printed sheet from a batch and what was made of it.
  *
  * @param meats what the formula is made of, for the organisms that fit it
+ * @param isPlanChanged the cook plan was changed since its figures were kept
  * @param now ISO 8601 with offset, printed in the foot
  */
 export function buildSheet(
@@ -59,6 +60,7 @@ export function buildSheet(
   assessment: Assessment,
   now: string,
   meats: readonly MeatKind[] = [],
+  isPlanChanged: boolean | null = null,
 ): SheetModel {
   const signed = (role: 'made' | 'checked' | 'verified') =>
     words(batch.signOffs.find((sign) => sign.role === role)?.name ?? '');
@@ -73,7 +75,7 @@ export function buildSheet(
     salt: buildSalt(batch, assessment),
     temperatures: TEMPERATURE_LIMITS,
     fill: buildFill(batch, assessment),
-    cook: buildCook(batch, assessment, meats),
+    cook: buildCook(batch, assessment, meats, undefined, isPlanChanged),
     cool: buildCool(batch, assessment),
     curve: buildCurve(batch, assessment),
     deviations: deviations(batch),
