@@ -138,8 +138,13 @@ describe('what it says', () => {
       Number.parseInt((await answer(page, label).textContent()) ?? '', 10);
     expect(await minutes('Firm at the edge, from')).toBeLessThanOrEqual(20);
     expect(await minutes('Too stiff, out by')).toBeGreaterThanOrEqual(15);
+    const onCard = page
+      .locator('.card')
+      .getByText(/^Reckoned for these cubes, no proof: firm at the edge from \d+\smin/);
+    expect(await onCard.count()).toBe(1);
     await field(page, 'Edge of the cubes').fill('40');
     await expect.poll(() => page.getByText('Firm at the edge, from').count()).toBe(0);
+    expect(await onCard.count()).toBe(0);
     expect(visit.problems).toEqual([]);
   });
 });

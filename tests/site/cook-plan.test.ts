@@ -125,6 +125,15 @@ describe('the cook plan', () => {
     await awake(page);
     await field(page, 'Oven at').fill('160');
     await saved(page);
+    const keep = page.getByRole('button', { name: 'Keep these times for the batch sheet' });
+    await expect.poll(() => keep.isEnabled(), { timeout: 40_000 }).toBe(true);
+    await keep.click();
+    await page.getByText(/^Kept for the sheet: as told/).waitFor();
+    await saved(page);
+    await page.goto('/worksheets/batch-sheet/');
+    await page.locator('.verdict').first().waitFor();
+    const sheets = await readPdf(await pdfOf(page, { format: 'A4' }));
+    expect(sheets.map((sheet) => sheet.text).join(' ')).toMatch(/As planned, no proof: core at 71 °C/);
     await page.goto('/worksheets/cook-log/');
     await awake(page);
     await expect

@@ -3,7 +3,9 @@ import type { Paper } from '../batch-sheet/sheet-page.tsx';
 import { type CardBlock, CardBlocks } from '../parts/card-blocks.tsx';
 import { BLANK_HEAD } from '../parts/card-head.ts';
 import { PrintCard } from '../parts/print-card.tsx';
+import { useShared } from '../state/use-shared.ts';
 import type { ChillBudgetComputed } from './compute.ts';
+import { $tempering, temperLine } from './tempering.ts';
 
 const BLANK: readonly CardBlock[] = [
   {
@@ -47,6 +49,8 @@ const BLANK: readonly CardBlock[] = [
 /** The card by the grinder, filled or to write on. */
 export function TempCard(props: { computed: ChillBudgetComputed | null; paper: Paper; standing: string }) {
   const { computed, paper, standing } = props;
+  const run = useShared($tempering);
+  const reckoned = computed && temperLine(run, computed);
   return (
     <PrintCard
       title={say.grindAndMixKeepItCold}
@@ -56,7 +60,14 @@ export function TempCard(props: { computed: ChillBudgetComputed | null; paper: P
       standing={standing}
       noRules={say.temperaturesBindCommonPractice}
     >
-      <CardBlocks blocks={computed?.blocks ?? BLANK} />
+      <CardBlocks blocks={computed ? withLine(computed.blocks, reckoned) : BLANK} />
     </PrintCard>
   );
+}
+
+/** The blocks with one more line under the last. */
+function withLine(blocks: readonly CardBlock[], line: string | null): readonly CardBlock[] {
+  const last = blocks.at(-1);
+  if (line === null || last === undefined) return blocks;
+  return [...blocks.slice(0, -1), { ...last, lines: [...(last.lines ?? []), line] }];
 }

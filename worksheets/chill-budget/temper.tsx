@@ -5,33 +5,15 @@ import {
   temperInFreezer,
   temperRefusal,
 } from '@larderwright/calc/chill-budget';
-import { entryValue } from '@larderwright/calc/quantities';
 import { useState } from 'preact/hooks';
 import * as say from '#words/chill-budget/temper.ts';
 import { Answer } from '../parts/answer.tsx';
 import { Computed, CouldNot } from '../parts/computed.tsx';
 import { useShared } from '../state/use-shared.ts';
 import { chillBudgetWorkings, temperRefusalWords } from '../words/chill-budget.ts';
-import type { ChillBudgetComputed } from './compute.ts';
 import { $chillBudget } from './computed.ts';
 import { minutesText, tempText } from './temp-text.ts';
-
-/** Nobody leaves cubes longer, min. */
-const LONGEST_MIN = 240;
-
-/** What cubes would be asked of the heat engine; a blank or unreadable field is no number and is refused. */
-function requestOf({ slice }: ChillBudgetComputed): TemperRequest {
-  const lean = slice.lots.find(({ kind }) => kind === 'lean');
-  return {
-    cubeMm: entryValue('length', slice.cube) ?? Number.NaN,
-    startC: (lean && entryValue('temperature', lean.temp)) ?? Number.NaN,
-    freezerC: entryValue('temperature', slice.freezer) ?? Number.NaN,
-    filmWm2K: STILL_FREEZER_FILM_WM2K,
-    longestMin: LONGEST_MIN,
-  };
-}
-
-type Run = { for: string; outcome: Tempering | null } | { for: string; failure: string };
+import { $tempering, requestOf } from './tempering.ts';
 
 /** How long cubes of the lean lie in the freezer, reckoned when asked. */
 export function Temper() {
@@ -41,16 +23,16 @@ export function Temper() {
 }
 
 function Asked({ request }: { request: TemperRequest }) {
-  const [run, setRun] = useState<Run | null>(null);
+  const run = useShared($tempering);
   const [running, setRunning] = useState(false);
   const refusal = temperRefusal(request);
   const asked = JSON.stringify(request);
   const ask = async () => {
     setRunning(true);
     try {
-      setRun({ for: asked, outcome: await temperInFreezer(request) });
+      $tempering.set({ for: asked, outcome: await temperInFreezer(request) });
     } catch (error) {
-      setRun({ for: asked, failure: error instanceof Error ? error.message : String(error) });
+      $tempering.set({ for: asked, failure: error instanceof Error ? error.message : String(error) });
     } finally {
       setRunning(false);
     }
