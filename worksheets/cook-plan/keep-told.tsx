@@ -3,7 +3,7 @@ import { toldPlan } from '@larderwright/calc/cook-plan';
 import * as say from '#words/cook-plan/keep-told.ts';
 import { wallOf } from '../parts/clock-text.ts';
 import { nowIso } from '../state/clock.ts';
-import { editAt } from '../state/store.ts';
+import { edit } from '../state/store.ts';
 import { useShared } from '../state/use-shared.ts';
 import type { CookPlanComputed } from './compute.ts';
 import { $bands, $outcome } from './run.ts';
@@ -18,7 +18,8 @@ export function KeepTold({ plan }: { plan: CookPlanComputed }) {
   const keep = () => {
     if (problem === null || run.value === null || bands.value === null) return;
     const kept = { at: nowIso(), calcVersion: CALC_VERSION, ofPlan: checksum(plan.key) };
-    editAt('cookPlan.told', toldPlan(problem, run.value, bands.value, kept));
+    const told = toldPlan(problem, run.value, bands.value, kept);
+    edit((batch) => ({ ...batch, cookPlan: { ...plan.slice, ...batch.cookPlan, told } }));
   };
   const wall = told ? wallOf(told.at) : null;
   const changed = told !== undefined && told.ofPlan !== checksum(plan.key);
