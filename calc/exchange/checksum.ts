@@ -71,7 +71,18 @@ export function recordChecksum(batch: Batch): string {
   } = batch;
   const told = batch.cookPlan?.told;
   const printed = { id, product, formula, cure, mould, process, press, deviations, signOffs, notes };
-  const begun = { dryCure, brine, drying, binder, seasoning, label, storage, thermometers, ruleSetDefaults, told };
+  const begun = {
+    dryCure,
+    brine,
+    drying,
+    binder,
+    seasoning,
+    label,
+    storage,
+    thermometers,
+    ruleSetDefaults,
+    told,
+  };
   const text = JSON.stringify(said({ ...printed, ...begun }));
   return inDigits(crc32(strToU8(text)));
 }
