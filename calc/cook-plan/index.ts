@@ -22,5 +22,5 @@ export type * from './slice.ts';
 export { solvePlan } from './solve.ts';
 export { cookPlanStage } from './stage.ts';
 export type { PlanStageKind } from './stages.ts';
-export { type ToldFigure, type ToldPlan, toldPlan } from './told.ts';
+export { toldPlan } from './told.ts';
 export type * from './values.ts';

@@ -1,6 +1,5 @@
 import type { WallMaterial } from '../heat/index.ts';
 import type { Entry } from '../quantities/index.ts';
-import type { ToldPlan } from './told.ts';
 
 /** What surrounds the mould while it cooks. */
 export type CookMethod = 'bath' | 'oven' | 'steam' | 'poach';
@@ -37,6 +36,32 @@ export interface OvenRecord {
   heating: Entry;
   /** Oven, steam or kettle is so much hotter than it shows, °C difference. */
   shift: Entry;
+}
+
+/** A predicted figure with its band, as it is kept. Null: never, in that draw. */
+export interface ToldFigure {
+  low: number | null;
+  middle: number | null;
+  high: number | null;
+}
+
+/**
+ * What a plan predicted when somebody kept it for the sheet, as it stood: derived, like the assessment of an issued
+ * sheet, and never read by any verdict.
+ */
+export interface ToldPlan {
+  /** ISO date-time. */
+  at: string;
+  calcVersion: string;
+  /** Checksum of the problem it was told for. */
+  ofPlan: string;
+  /** °C. */
+  targetC: number;
+  /** Minutes after it goes in. */
+  target: ToldFigure;
+  heatEnd: ToldFigure;
+  /** °C. */
+  peak: ToldFigure;
 }
 
 /** How a batch is to be cooked and chilled, for one kind of mould. */

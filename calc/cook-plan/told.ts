@@ -1,32 +1,7 @@
 import type { PlanBand, PlanBands } from './band.ts';
 import type { PlanProblem } from './problem.ts';
+import type { ToldFigure, ToldPlan } from './slice.ts';
 import type { PlanOutcome } from './values.ts';
-
-/** A predicted figure with its band, as it is kept. Null: never, in that draw. */
-export interface ToldFigure {
-  low: number | null;
-  middle: number | null;
-  high: number | null;
-}
-
-/**
- * What a plan predicted when somebody kept it for the sheet, as it stood: derived, like the assessment of an issued
- * sheet, and never read by any verdict.
- */
-export interface ToldPlan {
-  /** ISO date-time. */
-  at: string;
-  calcVersion: string;
-  /** Checksum of the problem it was told for. */
-  ofPlan: string;
-  /** °C. */
-  targetC: number;
-  /** Minutes after it goes in. */
-  target: ToldFigure;
-  heatEnd: ToldFigure;
-  /** °C. */
-  peak: ToldFigure;
-}
 
 const kept = (value: number | null) => (value !== null && Number.isFinite(value) ? value : null);
 const figure = (middle: number | null, { low, high }: PlanBand): ToldFigure => ({
