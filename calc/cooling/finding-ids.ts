@@ -12,6 +12,7 @@ export type CoolFindingId =
   | 'cool.cured-unknown'
   | 'cool.cured-liver'
   | 'cool.not-falling'
+  | 'cool.clock-back'
   | 'cool.chill-start-met'
   | 'cool.chill-start-late'
   | 'cool.chill-start-unknown'

@@ -39,15 +39,26 @@ const CURED_REASON: Readonly<Record<Exclude<CuredState, 'met'>, CoolFindingId>> 
   liver: 'cool.cured-liver',
 };
 
+/**
+ * Whether the clock went back while this cooling was written down. Every time after that may be too early by nobody
+ * knows how much, so that no stretch of it can be shown short enough.
+ */
+function clockWentBack(log: readonly CheckedReading[], cooling: readonly CheckedReading[]): boolean {
+  const first = cooling.find(({ doubt }) => doubt !== 'clock-back')?.index ?? Number.POSITIVE_INFINITY;
+  return log.some(({ doubt, index }) => doubt === 'clock-back' && index > first);
+}
+
 /** The leg's own result, unless the set may not be used for this product or asks for a fall without a rise. */
 function decide(
   judged: LegJudgement,
   cured: CuredState | null,
   rose: boolean,
+  clockBack: boolean,
 ): Pick<LegResult, 'state' | 'reason'> {
   if (judged.state === 'fail') return judged;
   if (cured === 'not-met') return { state: 'fail', reason: CURED_REASON['not-met'] };
   if (cured === 'unknown' || cured === 'liver') return { state: 'cannot-tell', reason: CURED_REASON[cured] };
+  if (judged.state === 'pass' && clockBack) return { state: 'cannot-tell', reason: 'cool.clock-back' };
   if (judged.state === 'pass' && rose) return { state: 'cannot-tell', reason: 'cool.not-falling' };
   return judged;
 }
@@ -102,17 +113,20 @@ export function judgeCoolLog(
   };
   const judged = judgeCooling(readings, ruleSet.legs, request);
   const mediumC = phase ? mediumOf(phase) : null;
+  const cooled = inside.filter(({ atMs }) => heatEndMs === null || atMs >= heatEndMs);
+  const clockBack = clockWentBack(checked.readings, cooled);
   const legs = ruleSet.legs.flatMap((leg, place): LegResult[] => {
     const own = judged[place];
     if (!own) return [];
-    const { state, reason } = decide(own, cured, ruleSet.mustFall === true && rewarmedC !== null);
+    const rose = ruleSet.mustFall === true && rewarmedC !== null;
+    const { state, reason } = decide(own, cured, rose, clockBack);
     return [{ leg, judged: own, state, reason, projectedMs: projected(leg, own, after, mediumC) }];
   });
   return {
     logId: log.id,
     name: log.name,
     log: checked,
-    readings: inside.filter(({ atMs }) => heatEndMs === null || atMs >= heatEndMs),
+    readings: cooled,
     rewarmedC,
     legs,
   };

@@ -1,5 +1,6 @@
 import { instantMs, type ProbeLine, type ProbeLog, type ProbeReading } from '../process/index.ts';
-import { entryValue, readEntry } from '../quantities/index.ts';
+import { entryValue, type Reading, readEntry } from '../quantities/index.ts';
+import { checkedOnce } from './checked-once.ts';
 import { type CheckedReading, type Doubt, LATE_ENTRY_MIN } from './checked-reading.ts';
 import { CORE_BOUNDS, figureDoubt, neighbourDoubt, type Placed, stepDoubt } from './doubts.ts';
 
@@ -48,11 +49,36 @@ function draftOf(
   line: ProbeLine | undefined,
   hottestMediumC: number | null,
 ): Draft {
-  const shown = readEntry('temperature', reading.temperature);
+  const { atMs, shown } = read(reading);
   const tempC = shown.state === 'ok' ? corrected(shown.value, offsetC, line) : null;
   const excluded = isExcluded(reading);
   const doubt = tempC === null || excluded ? null : figureDoubt(tempC, hottestMediumC);
-  return { reading, index, atMs: instantMs(reading.at), tempC, excluded, doubt };
+  return { reading, index, atMs, tempC, excluded, doubt };
+}
+
+interface Read {
+  readonly at: string;
+  readonly text: string;
+  readonly unit: string;
+  readonly atMs: number | null;
+  readonly shown: Reading;
+}
+
+/**
+ * What was read off each reading, with the texts it was read from. A log of a hundred thousand rows is judged by three
+ * subjects with every edit; only a text that has changed is read again.
+ */
+const known = new WeakMap<ProbeReading, Read>();
+
+function read(reading: ProbeReading): Read {
+  const { at, temperature } = reading;
+  const before = known.get(reading);
+  if (before && before.at === at && before.text === temperature.text && before.unit === temperature.unit)
+    return before;
+  const { text, unit } = temperature;
+  const fresh = { at, text, unit, atMs: instantMs(at), shown: readEntry('temperature', temperature) };
+  known.set(reading, fresh);
+  return fresh;
 }
 
 /** Readings written after a later one. One time of the two is wrong, and nobody can say which. */
@@ -98,7 +124,7 @@ function placed(drafts: readonly Draft[]): (Draft & { readonly atMs: number })[]
 
 function finish(draft: Draft & { readonly atMs: number }, timed: boolean): CheckedReading {
   const { reading, index, atMs, tempC, excluded, doubt } = draft;
-  const enteredMs = instantMs(reading.enteredAt);
+  const enteredMs = reading.enteredAt === reading.at ? atMs : instantMs(reading.enteredAt);
   const lateMin = enteredMs === null ? 0 : (enteredMs - atMs) / MS_PER_MIN;
   const unreadable = tempC === null || !timed;
   return {
@@ -119,7 +145,7 @@ function finish(draft: Draft & { readonly atMs: number }, timed: boolean): Check
 
 /** The scale a figure was read on: its own unit where the text names one ("160 °F"), else the field's. */
 function shownUnit(reading: ProbeReading): 'C' | 'F' {
-  const shown = readEntry('temperature', reading.temperature);
+  const { shown } = read(reading);
   const unit = shown.state === 'ok' ? shown.unit : reading.temperature.unit;
   return unit === 'F' ? 'F' : 'C';
 }
@@ -131,6 +157,10 @@ function shownUnit(reading: ProbeReading): 'C' | 'F' {
  * @param hottestMediumC hottest water or air any heating step names, °C; null when a step names none
  */
 export function checkLog(log: ProbeLog, hottestMediumC: number | null = null): CheckedLog {
+  return checkedOnce(log, hottestMediumC, () => freshlyChecked(log, hottestMediumC));
+}
+
+function freshlyChecked(log: ProbeLog, hottestMediumC: number | null): CheckedLog {
   const offsetC = entryValue('temperature-difference', log.offset);
   const errorC = entryValue('temperature-difference', log.error);
   const drafts = log.readings.map((reading, index) =>

@@ -43,6 +43,12 @@ const DEGREES: readonly QuantityKind[] = ['temperature', 'temperature-difference
 /** In a compound of hours, minutes and seconds the last number may go without its unit. */
 const NEXT_SMALLER: Readonly<Partial<Record<Unit, Unit>>> = { h: 'min', min: 's' };
 
+/**
+ * A number as loggers write them, which can be read in one way only. Three places after the point are left to the long
+ * way: they may be a thousand.
+ */
+const PLAIN = /^-?\d{1,7}(?:\.(?:\d{1,2}|\d{4,9}))?$/;
+
 /** One kind of space, minus, slash and apostrophe, so that the patterns need know only one. */
 function tidy(text: string): string {
   return text
@@ -135,6 +141,9 @@ export function parseQuantity(
   options: ParseOptions = {},
 ): Result<Quantity> {
   if (text.length > MAX_LENGTH) return issue('too-long', { max: MAX_LENGTH });
+  // A log holds a hundred thousand of these, and each is read again with every edit.
+  if (PLAIN.test(text) && !options.gramsOnly && UNITS[fallbackUnit].kind === kind)
+    return finish(kind, toBase(Number(text), fallbackUnit), fallbackUnit, false, options);
   const whole = tidy(text);
   if (whole === '') return issue('empty');
   if (UNITS[fallbackUnit].kind !== kind)

@@ -14,6 +14,8 @@ const withProcess = (batch: Batch, change: Partial<Process>): Batch => ({
   process: { ...batch.process, ...change },
 });
 
+const MINUTE_MS = 60_000;
+
 /** Id that stands for a log or step the blank form shows before anything is typed into it. */
 export const FIRST = 'first';
 
@@ -29,8 +31,20 @@ export function changeLog(logId: string, change: (log: ProbeLog) => ProbeLog): v
   });
 }
 
-/** Puts a reading where its time belongs, after those of the same moment. Order tells what was written when. */
+/** True where something stands in the log that was typed, by the clock, after this reading: the clock was set back. */
+function clockSetBack(readings: readonly ProbeReading[], { enteredAt }: ProbeReading): boolean {
+  const typedMs = enteredAt === null ? Number.NaN : Date.parse(enteredAt);
+  return readings.some(
+    (other) => other.enteredAt !== null && Date.parse(other.enteredAt) > typedMs + MINUTE_MS,
+  );
+}
+
+/**
+ * Puts a reading where its time belongs, after those of the same moment. Order tells what was written when. Where the
+ * clock was set back meanwhile its times tell no order: the reading stays last, so that it is marked.
+ */
 function placed(readings: readonly ProbeReading[], reading: ProbeReading): ProbeReading[] {
+  if (clockSetBack(readings, reading)) return [...readings, reading];
   const atMs = Date.parse(reading.at);
   const after = readings.findLastIndex((other) => Date.parse(other.at) <= atMs);
   return readings.toSpliced(after + 1, 0, reading);

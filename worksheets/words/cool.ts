@@ -95,6 +95,10 @@ export const coolWords = {
     title: sentence(p, 'the core rose on the way, and this rule asks for an unbroken fall.'),
     body: 'Only a log of the surface could show it was safe.',
   }),
+  'cool.clock-back': (p) => ({
+    title: sentence(p, 'a reading was written after one with a later time.'),
+    body: 'The clock went back, or one of the two times is wrong. Put the time right, or leave the reading out with a reason and initials. Until then no stretch of this log can be shown short enough.',
+  }),
   'cool.chill-start-met': (p) => ({
     title: `Chilling began ${minutes(p, 'waitMin', 'up')} after heating, within ${minutes(p, 'maxMin', 'down')}.`,
     body: '',

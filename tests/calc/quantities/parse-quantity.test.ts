@@ -232,3 +232,37 @@ describe('any text', () => {
     expect(performance.now() - started).toBeLessThan(200);
   });
 });
+
+it('a plain number is read the same by the short way and, with a space before it, by the long one', () => {
+  const plain = fc
+    .tuple(
+      fc.boolean(),
+      fc.integer({ min: 0, max: 9_999_999 }),
+      fc.constantFrom(0, 1, 2, 4, 6),
+      fc.nat(999_999),
+    )
+    .map(([below, whole, places, part]) =>
+      [below ? '-' : '', whole, places > 0 ? `.${String(part).padStart(6, '0').slice(0, places)}` : ''].join(
+        '',
+      ),
+    );
+  const fields = fc.constantFrom<[QuantityKind, Unit]>(
+    ['mass', 'lb'],
+    ['temperature', 'F'],
+    ['temperature', 'C'],
+    ['temperature-difference', 'dF'],
+    ['fraction', '%'],
+    ['count', 'count'],
+    ['time', 'h'],
+    ['mass', 'C'],
+  );
+  fc.assert(
+    fc.property(plain, fields, fc.boolean(), (text, [kind, unit], gramsOnly) => {
+      const options = gramsOnly ? { gramsOnly } : {};
+      expect(parseQuantity(kind, text, unit, options)).toEqual(
+        parseQuantity(kind, ` ${text}`, unit, options),
+      );
+    }),
+    { numRuns: 500 },
+  );
+});
