@@ -157,8 +157,10 @@ function shownUnit(reading: ProbeReading): 'C' | 'F' {
  * @param hottestMediumC hottest water or air any heating step names, °C; null when a step names none
  */
 export function checkLog(log: ProbeLog, hottestMediumC: number | null = null): CheckedLog {
-  return checkedOnce(log, hottestMediumC, () => freshlyChecked(log, hottestMediumC));
+  return checked(log, hottestMediumC);
 }
+
+const checked = checkedOnce(freshlyChecked);
 
 function freshlyChecked(log: ProbeLog, hottestMediumC: number | null): CheckedLog {
   const offsetC = entryValue('temperature-difference', log.offset);

@@ -1,17 +1,14 @@
 import type { ProbeLog, ProbeReading } from '../process/index.ts';
-import type { CheckedLog } from './check-log.ts';
 
 /** A log as it was when it was checked, and what came of it. */
-interface Checked {
+interface Checked<Result> {
   readonly told: readonly unknown[];
   readonly readings: readonly (readonly unknown[])[];
-  readonly result: CheckedLog;
+  readonly result: Result;
 }
 
 /** Answers kept for one log: the cook asks with its hottest medium, the record without. */
 const MOST_KEPT = 2;
-
-const kept = new WeakMap<readonly ProbeReading[], readonly Checked[]>();
 
 /** All that the check of a log looks at besides its readings. */
 function toldOf({ id, offset, error, line }: ProbeLog, hottestMediumC: number | null): unknown[] {
@@ -66,21 +63,22 @@ function sameReading(facts: readonly unknown[], reading: ProbeReading): boolean 
  * a batch, and a log may hold a hundred thousand readings. What was asked is compared text by text, never by trust that
  * a list stays as it was.
  */
-export function checkedOnce(
-  log: ProbeLog,
-  hottestMediumC: number | null,
-  check: () => CheckedLog,
-): CheckedLog {
-  const told = toldOf(log, hottestMediumC);
-  const before = kept.get(log.readings) ?? [];
-  const found = before.find(
-    (one) =>
-      same(one.told, told) &&
-      one.readings.length === log.readings.length &&
-      log.readings.every((reading, index) => sameReading(one.readings[index] ?? [], reading)),
-  );
-  if (found) return found.result;
-  const fresh = { told, readings: log.readings.map(factsOf), result: check() };
-  kept.set(log.readings, [fresh, ...before.filter((one) => !same(one.told, told))].slice(0, MOST_KEPT));
-  return fresh.result;
+export function checkedOnce<Result>(
+  check: (log: ProbeLog, hottestMediumC: number | null) => Result,
+): (log: ProbeLog, hottestMediumC: number | null) => Result {
+  const kept = new WeakMap<readonly ProbeReading[], readonly Checked<Result>[]>();
+  return (log, hottestMediumC) => {
+    const told = toldOf(log, hottestMediumC);
+    const before = kept.get(log.readings) ?? [];
+    const found = before.find(
+      (one) =>
+        same(one.told, told) &&
+        one.readings.length === log.readings.length &&
+        log.readings.every((reading, index) => sameReading(one.readings[index] ?? [], reading)),
+    );
+    if (found) return found.result;
+    const fresh = { told, readings: log.readings.map(factsOf), result: check(log, hottestMediumC) };
+    kept.set(log.readings, [fresh, ...before.filter((one) => !same(one.told, told))].slice(0, MOST_KEPT));
+    return fresh.result;
+  };
 }
