@@ -2,13 +2,15 @@
 export interface Entry {
   /** What is measured, in plain words. */
   readonly name: string;
-  readonly unit: 'ms' | 'B' | '×' | '°C' | 'min' | 'count';
+  readonly unit: 'ms' | 'µs' | 'MB' | 'B' | '×' | '°C' | 'min' | 'count';
   /** What it is held to, in the same unit. Left out: only reported. */
   readonly target?: number;
   /** How often it is measured; the median and the spread are printed. Seven unless told. */
   readonly runs?: number;
   /** One measurement. The first is thrown away when there are several. */
   readonly measure: () => number | Promise<number>;
+  /** The same work done another way, measured in the same session; the ratio of the two medians is printed. */
+  readonly against?: { readonly name: string; readonly measure: () => number | Promise<number> };
   /** Said beside the figure, after the measurements. */
   readonly note?: () => string;
 }
@@ -17,6 +19,8 @@ export interface Entry {
 export interface Subject {
   readonly subject: string;
   readonly entries: () => readonly Entry[] | Promise<readonly Entry[]>;
+  /** Puts away what the entries needed: a browser, a server, a copy. */
+  readonly close?: () => Promise<void>;
 }
 
 /** Milliseconds of processor time of this process that some work takes: others on the machine count for less. */

@@ -7,15 +7,30 @@ import { cpus, loadavg } from 'node:os';
 import { printTable } from '../calc/heat/print.ts';
 import { type Entry, median, type Subject } from './registry.ts';
 
-const DIGITS: Readonly<Record<Entry['unit'], number>> = { ms: 1, B: 0, '×': 1, '°C': 3, min: 2, count: 0 };
+const DIGITS: Readonly<Record<Entry['unit'], number>> = {
+  ms: 1,
+  µs: 1,
+  MB: 0,
+  B: 0,
+  '×': 1,
+  '°C': 3,
+  min: 2,
+  count: 0,
+};
 
-async function measured({ name, unit, target, runs = 7, measure, note }: Entry): Promise<string[]> {
+/** One more than asked, the first thrown away, unless once is all that is asked. */
+async function valuesOf(measure: Entry['measure'], runs: number): Promise<number[]> {
   const values: number[] = [];
-  for (let run = 0; run <= runs; run++) {
+  for (let run = runs === 1 ? 1 : 0; run <= runs; run++) {
     const value = await measure();
-    if (run > 0 || runs === 1) values.push(value);
-    if (runs === 1) break;
+    if (run > 0) values.push(value);
   }
+  return values;
+}
+
+async function measured({ name, unit, target, runs = 7, measure, against, note }: Entry): Promise<string[]> {
+  const values = await valuesOf(measure, runs);
+  const other = against ? median(await valuesOf(against.measure, runs)) : null;
   const shown = (value: number) => value.toFixed(DIGITS[unit]);
   return [
     name,
@@ -23,6 +38,7 @@ async function measured({ name, unit, target, runs = 7, measure, note }: Entry):
     shown(median(values)),
     values.length > 1 ? `${shown(Math.min(...values))}–${shown(Math.max(...values))}` : '',
     target === undefined ? '' : `≤ ${target}`,
+    against && other !== null ? `${(median(values) / other).toFixed(2)} × ${against.name}` : '',
     note?.() ?? '',
   ];
 }
@@ -34,11 +50,12 @@ for (const file of files) {
   const { default: subject }: { default: Subject } = await import(`./${file}`);
   if (asked.length > 0 && !asked.includes(subject.subject)) continue;
   for (const entry of await subject.entries()) rows.push([subject.subject, ...(await measured(entry))]);
+  await subject.close?.();
 }
 if (rows.length === 0) throw new Error(`No subject is called ${asked.join(', ')}.`);
 const [load = 0] = loadavg();
 printTable(
   `Measured on ${cpus().length} × ${cpus()[0]?.model.trim() ?? 'unknown'}, Node ${process.version}, load ${load.toFixed(1)}`,
-  ['subject', 'measure', 'unit', 'median', 'spread', 'target', 'note'],
+  ['subject', 'measure', 'unit', 'median', 'spread', 'target', 'ratio', 'note'],
   rows,
 );
