@@ -56,6 +56,7 @@ export interface GrowthFacts {
   readonly saltFraction: number | null;
 }
 
+/** What growth is judged by: the most salt on the water, a fraction, and the nitrite, mg/kg; null is unknown. */
 export function growthFacts(
   { nitritePpm }: Pick<CoolFacts, 'nitritePpm'>,
   saltMaxFraction: number | null,

@@ -18,6 +18,7 @@ export interface StorageSlice {
   measured?: { ph: Entry; waterActivity: Entry };
 }
 
+/** A blank stay in the cold: nothing is known of it. */
 export function newStay(id: string): StorageStay {
   return { id, temp: blankEntry('C'), time: blankEntry('d') };
 }

@@ -68,7 +68,9 @@ export function foodLayer(composition: Composition, thicknessMm: number): Layer 
   };
 }
 
+/** A lining of back fat of a thickness, mm. */
 export const fatLining = (thicknessMm: number): Layer => foodLayer(BACK_FAT, thicknessMm);
+/** A crust of pastry of a thickness, mm. */
 export const pastry = (thicknessMm: number): Layer => foodLayer(PASTRY, thicknessMm);
 
 /** A wall of the given or the usual thickness. */

@@ -50,6 +50,7 @@ export const bathHeatJK = ({ waterG }: Pick<OvenBath, 'waterG'>): number =>
 /** How fast a bath warms, K/s, in an oven at `ovenC` while the mould takes `loadW` from it. */
 export type BathBalance = (ovenC: number, bathC: number, loadW: number) => number;
 
+/** How a bath with this pan and this water warms. */
 export function bathBalance(bath: OvenBath): BathBalance {
   const boilC = boilingPointC(bath.pressureKPa);
   const heatJK = bathHeatJK(bath);

@@ -43,6 +43,11 @@ describe.each(subjects)('%s', async (subject) => {
   }
 });
 
+it('every function says in a docstring what it gives', () => {
+  const silent = functions.filter(({ doc }) => doc === '').map(({ subject, name }) => `${subject}.${name}`);
+  expect(silent).toEqual([]);
+});
+
 it('keeps no entry of its own for a function that is gone', () => {
   const shown = new Set(functions.map(({ subject, name }) => `${subject}.${name}`));
   expect(Object.keys(OWN).filter((key) => !shown.has(key))).toEqual([]);

@@ -173,6 +173,9 @@ export const OWN: Readonly<Record<string, Own>> = {
       smooth: fc.constantFrom(null, 6, 12),
     }),
   },
+  'kitchen.takeThermometers': {
+    parameters: () => ({ newId: fc.constant('t').map((id) => () => id) }),
+  },
   'lethality.interpolatedDwellS': { parameters: inOrder('readings', 'readings') },
   'lethality.judgeHold': { parameters: inOrder('readings', 'readings') },
   'lethality.comeUp': { parameters: inOrder('readings', 'readings') },
