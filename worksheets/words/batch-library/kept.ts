@@ -5,34 +5,19 @@ export const browserMayClearWhenDiskRuns =
   'The browser may clear it when the disk runs full, or after weeks without a visit. Back up, and use this site often or install it.';
 export const browserDoesNotSayWhetherMay = 'The browser does not say whether it may clear it. Back up.';
 export const under01Mb = 'under 0.1 MB';
-export const mb = (bytes: string) => `${bytes} MB`;
 export const keptOnThisDevice = 'Kept on this device';
-export const batchEsSavedFileKeepAway = (saved: number) =>
-  `${saved} batch${plural(saved, { one: '', other: 'es' })} saved to a file. Keep it away from this device.`;
-export const couldNotBeReadAndAre = (unreadable: number) =>
-  ` ${unreadable} could not be read and are not in it.`;
 export const theFileCouldNotBeMade = 'The file could not be made.';
 export const neverBackedUp = 'Never backed up.';
-export const lastBackedUp = (lastAt: string) => `Last backed up ${lastAt}.`;
 export const backUp = 'Back up.';
 export const nothingHasChangedSince = 'Nothing has changed since.';
-export const batchEsHaveChangedSince = (changed: number) =>
-  `${changed} batch${plural(changed, { one: ' has', other: 'es have' })} changed since.`;
 export const saveAllBatchesToAFile = 'Save all batches to a file';
-export const usedFreeForIt = (usedBytes: string, ofBytes: string) =>
-  ` ${usedBytes} used, ${ofBytes} free for it.`;
 export const deleted = 'Deleted';
-export const wholeDaysThenGoneAuthorityMay = (binDays: number) =>
-  `Whole for ${binDays} days, then gone. Your authority may ask for records longer than that.`;
-export const deleted2 = (at: string) => `deleted ${at}`;
-export const putBack = (name: string) => `Put back ${name}`;
 export const putBack2 = 'Put back';
 export const canReadAgainBackList = 'It can be read again and is back in the list.';
 export const itStillCannotBeRead = 'It still cannot be read.';
 export const setAside = 'Set aside';
 export const theseRecordsCouldNotReadNot =
   'These records could not be read. They were not changed. Save them before you throw them away.';
-export const setAside2 = (at: string) => `set aside ${at}`;
 export const saveToAFile = 'Save to a file';
 export const tryAgain = 'Try again';
 export const throwAway = 'Throw away';

@@ -1,6 +1,3 @@
-export const limit = (text: string) => `limit ${text}`;
-export const actAt = (actionC: string) => `act at ${actionC}`;
-export const held = (countedS: string) => `held ${countedS}`;
 export const inWord = 'in';
 export const out = 'out';
 export const limit2 = (text: string) => `limit ${text}`;

@@ -49,13 +49,9 @@ export const coreAtItsTarget = 'Core at its target';
 export const never = 'NEVER';
 export const outOfTheHeat = 'Out of the heat';
 export const peakOfTheCore = 'Peak of the core';
-export const to = (low: string, high: string) => `${low} to ${high}`;
 export const endOfCooking = 'End of cooking';
-export const toMost = (celsius: string, text: string, maxMin: string) =>
-  `${celsius} to ${text}, most ${maxMin}`;
 export const someFarPastTheLimit = 'some far past the limit';
 export const endOfTheChill = 'End of the chill';
-export const mmMiddle = (heightMm: string) => `${heightMm} mm, middle`;
 export const stacked = 'stacked';
 export const apart = 'apart';
 export const covered = 'covered';

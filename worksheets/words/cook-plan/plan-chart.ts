@@ -1,11 +1,8 @@
 export const coldestSpot = 'Coldest spot';
 export const lastToCool = 'Last to cool';
 export const bath = 'Bath';
-export const by = (celsius: string, elapsed: string) => `${celsius} by ${elapsed}`;
 export const out = 'out';
 export const chill = 'chill';
-export const limit = (text: string) => `limit ${text}`;
-export const target = (targetC: string) => `target ${targetC}`;
 export const nineTenKitchensDrawnColdest = 'nine in ten of the kitchens drawn, coldest spot';
 export const asPlanned = 'As planned';
 export const tried = 'Tried';

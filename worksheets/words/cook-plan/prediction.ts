@@ -2,56 +2,35 @@ export const theCurveBeingComputed = 'The curve: being computed';
 export const theCurveNotYetComputed = 'The curve: not yet computed';
 export const theNewCurveIsBeingComputed = ' The new curve is being computed.';
 export const somethingIsMissingForTheNew = ' Something is missing for the new one.';
-export const staleWhatStandsBelowPlan = (value: string) =>
-  `STALE: what stands below is of the plan as it was.${value}`;
 export const itsTarget = 'its target';
-export const coreReachesAfter = (targetC: string) => `Core reaches ${targetC} after`;
 export const neverIn12HOfThis = 'Never, in 12 h of this heat';
-export const band = (targetMin: string) => `Band: ${targetMin}`;
 export const momentPullOutHeatAfter = 'The moment to pull: out of the heat after';
 export const coreTargetHoldLimitAsksOver =
   'The core is at its target, and the hold that the limit asks for is over. Derived.';
-export const itsHoldOfIsDoneThen = (holdMin: string) => `Its hold of ${holdMin} is done then. `;
-export const outAfterCarryOverAlone = (tempC: string, timeMin: string) =>
-  `Out at ${tempC}, after ${timeMin}, carry-over alone is predicted to bring it to the target. No reason to pull early: only a probe left in shows it.`;
 export const carryOver = 'Carry-over';
-export const peak = (carryOverC: string, tempC: string) => `${carryOverC}, peak ${tempC}`;
-export const peakAfter = (timeMin: string) => `Peak after ${timeMin}.`;
 export const lastSpotDownEndChillAfter = 'The last spot is down to the end of the chill after';
 export const lethalityForInformation = 'Lethality, for information';
-export const minAt70C158F = (wholeMin: string) => `${wholeMin} min at 70 °C (158 °F), z 10 °C (18 °F)`;
-export const minOfItInTheHeat = (heatMin: string, wholeMin: string) =>
-  `${heatMin} min of it in the heat. By z 7.5 °C (13.5 °F): ${wholeMin} min.`;
 export const theHoldOfTheLimit = 'The hold of the limit';
 export const cannotTellNoLimitIsChosen = 'Cannot tell: no limit is chosen';
 export const timeColdestSpotStaysAbove =
   'Time the coldest spot stays at or above the limit’s temperature, by the curve. Derived.';
-export const atOrAboveItFor = (heldMin: string) => `At or above it for ${heldMin}.`;
 export const thePlanPredicted = 'The plan, predicted';
-export const overTheBaseOfTheMix = (heightMm: string) => `${heightMm} over the base of the mix`;
-export const underItsTop = (mixDepthMm: string) => `${mixDepthMm} under its top.`;
-export const mmIn = (mm: string, mm2: string) => `${mm} mm (${mm2} in)`;
 export const whetherCoolsTimeCannotTellNo =
   'Whether it cools in time: cannot tell, no cooling rule is chosen.';
-export const coolingByPredictedNotProof = (title: string) => `Cooling by ${title}, predicted, not proof`;
 export const leg = 'Leg';
 export const atMost = 'At most';
 export const takes = 'Takes';
 export const band2 = 'Band';
 export const so = 'So';
 export const endOfCooking = 'end of cooking';
-export const to = (text: string, text2: string) => `${text} to ${text2}`;
 export const cannotTell = 'cannot tell';
 export const notYetComputed = 'not yet computed';
-export const bandBeingDrawn = (done: number) => `Band: being drawn, ${done} %`;
 export const bandNotYetComputed = 'Band: not yet computed';
 export const filmsOfAirAndWater = 'Films of air and water';
-export const or = (filmFactor: string) => `× or ÷ ${filmFactor}`;
 export const usualRangesFromMemory = 'usual ranges, from memory';
 export const ovenBathColdAgainstWhatShow = 'Oven, bath and cold, against what they show';
 export const commonPracticeNoSource = 'common practice, no source';
 export const howStronglyTheOvenHeatsThe = 'How strongly the oven heats the pan';
-export const or2 = (heatingFactor: string) => `× or ÷ ${heatingFactor}`;
 export const conductivityOfTheMix = 'Conductivity of the mix';
 export const scatterOfPublishedData = 'scatter of published data';
 export const coreWhenItGoesIn = 'Core when it goes in';
@@ -62,10 +41,7 @@ export const workedOut = 'worked out';
 export const howSureItIs = 'How sure it is';
 export const drawingTheBand = 'Drawing the band';
 export const stopDrawingTheBand = 'Stop drawing the band';
-export const bandNotDrawn = (failed: string) => `Band not drawn (${failed}).`;
 export const drawTheBand = 'Draw the band';
-export const kitchensDrawnMissCookMiss = (draws: number, missesCook: number, missesCooling: number) =>
-  `Of ${draws} kitchens drawn, ${missesCook} miss the cook and ${missesCooling} miss the cooling rule.`;
 export const whatTheBandIsDrawnFrom = 'What the band is drawn from';
 export const whatIsNotKnown = 'What is not known';
 export const oneSpread = 'One spread';

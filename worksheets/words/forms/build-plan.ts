@@ -1,8 +1,3 @@
-export const mgKgOn = (printed: string, formWords: string, basisWords: string, mark: string) =>
-  `${printed} mg/kg ${formWords} on ${basisWords}${mark}`;
-export const forWord = (text: string, printed: string) => `${text} for ${printed}`;
-export const probeMustShow = (action: string) => `probe must show ${action}`;
-export const mgKgOnTotal = (nitritePpmTotal: string) => `${nitritePpmTotal} mg/kg on total`;
 export const mgKgOn2 = (printed: string, formWords: string, basisWords: string, mark: string) =>
   `${printed} mg/kg ${formWords} on ${basisWords}${mark}`;
 export const forWord2 = (text: string, printed: string) => `${text} for ${printed}`;

@@ -1,4 +1,3 @@
-export const by = (celsius: string, deadlineMs: string) => `${celsius} by ${deadlineMs}`;
 export const pressOn = 'press on';
 export const chill = 'chill';
 export const by2 = (celsius: string, deadlineMs: string) => `${celsius} by ${deadlineMs}`;

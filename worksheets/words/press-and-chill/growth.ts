@@ -1,17 +1,10 @@
 export const noProbeYet = 'No probe yet.';
-export const cooling = (number: number) => `Cooling ${number}`;
-export const cannotTell = (growthDoubtWords: string) => `Cannot tell: ${growthDoubtWords}`;
 export const listeriaMonocytogenesCooling = 'Listeria monocytogenes in the cooling';
-export const cannotTellPublishedRate012 =
-  'Cannot tell: its published rate is for 0 to 12 °C, and the core passes above it';
 export const overTheWholeCooling = 'over the whole cooling';
 export const soFarTheCoreIsStill = 'SO FAR: the core is still warm';
-export const clostridiumPerfringensSpores = (value: string) =>
-  `Clostridium perfringens from spores, ${value}, in tenfolds. The United States standard is no more than one.`;
 export const measuredIn = 'Measured in';
 export const withoutLag = 'Without lag';
 export const withLag = 'With lag';
-export const atMost = (asRead: string, most: string) => `${asRead}, at most ${most}`;
 export const cooling2 = (number: number) => `Cooling ${number}`;
 export const cannotTell2 = (growthDoubtWords: string) => `Cannot tell: ${growthDoubtWords}`;
 export const cannotTellPublishedRates012 =

@@ -10,13 +10,10 @@ export const verdict = 'Verdict';
 export const longestReadingsAllowLast =
   'Longest the readings allow: last reading above the start to first reading at or below the end, the probe’s error on the unkind side. A pass rests on this; straight lines are for information.';
 export const endOfCooking = 'End of cooking';
-export const cooling = (cooling: number) => `Cooling ${cooling}: `;
 export const inLessThan = 'in less than';
 export const within = 'within';
-export const goodPractice = (goodMin: string) => `; good practice ${goodMin}`;
 export const itsClockHasNotStarted = 'its clock has not started';
 export const notShown = 'not shown';
-export const expected = (projectedMs: string) => `expected ${projectedMs}`;
 export const cooling2 = (cooling: number) => `Cooling ${cooling}: `;
 export const goodPractice2 = (goodMin: string) => `; good practice ${goodMin}`;
 export const expected2 = (projectedMs: string) => `expected ${projectedMs}`;

@@ -1,14 +1,4 @@
-export const couldNotBeReadFromThis = (name: string) => `${name} could not be read from this device.`;
-export const deviceDidNotTakeNothingChanged = (detail: string) =>
-  `This device did not take them (${detail}). Nothing was changed.`;
-export const leftOut = (left: number) => `, ${left} left out`;
-export const takenWhatDevice = (length: string | number, left: string, lost: string) =>
-  `${length} taken in${left}. What was on this device is as it was.${lost}`;
 export const fileBatchesSavedPageAnother = 'A file of batches, saved on this page or another device';
-export const mostNothingTakenBeforeHaveSeen = (mostFileWords: string) =>
-  `At most ${mostFileWords}. Nothing is taken in before you have seen it.`;
-export const ofBatches = (done: number, all: number) => ` ${done} of ${all} batches`;
-export const readingTheFile = (done: string) => `Reading the file …${done}`;
 export const layItOnTheBench = 'Lay it on the bench';
 export const couldNotBeReadFromThis2 = (name: string) => `${name} could not be read from this device.`;
 export const deviceDidNotTakeNothingChanged2 = (detail: string) =>

@@ -5,19 +5,12 @@ export const deviceAlreadySameLetterTaken =
   'On this device already, the same to the letter. Taken in, it would stand there twice.';
 export const deviceAlreadyDifferentTaken =
   'On this device already, and different. Taken in, both are kept: this one as a batch of its own.';
-export const ofThemNotToBeRead = (unreadable: number) => `, ${unreadable} of them not to be read`;
-export const batchesNothingIsTakenInYet = (length: number, unreadable: string) =>
-  `${length} ${plural(length, { one: 'batch', other: 'batches' })}${unreadable}. Nothing is taken in yet.`;
 export const batchesInTheFile = 'Batches in the file';
 export const takeIn = 'Take in';
 export const batch = 'Batch';
 export const lastEdited = 'Last edited';
 export const againstThisDevice = 'Against this device';
-export const batchOfTheFileUnnamed = (place: number) => `Batch ${place} of the file, unnamed`;
-export const takeIn2 = (title: string) => `Take in ${title}`;
 export const demoInvented = ' · DEMO, invented';
-export const andMoreTickedInTheSame = (length: number) => `and ${length} more, ticked in the same way.`;
-export const takeIn3 = (taken: string) => `Take in ${taken}`;
 export const leaveTheFile = 'Leave the file';
 export const ofThemNotToBeRead2 = (unreadable: number) => `, ${unreadable} of them not to be read`;
 export const batchesNothingIsTakenInYet2 = (length: number, unreadable: string) =>

@@ -1,2 +1,1 @@
-export const forWord = (text: string, printed: string) => `${text} for ${printed}`;
 export const forWord2 = (text: string, printed: string) => `${text} for ${printed}`;
