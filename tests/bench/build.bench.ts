@@ -41,7 +41,6 @@ async function addPages(to: string): Promise<void> {
   const text = await readFile(join(to, `content/techniques/${MODEL}.mdx`), 'utf8');
   for (let index = 0; index < MORE_PAGES; index++) {
     const page = text
-      .replace(/^number: .*$/m, `number: ${1000 + index}`)
       .replace(/^title: .*$/m, `title: Invented page ${index}`)
       .replace(/^short: .*$/m, `short: Invented page ${index}`);
     await writeFile(join(to, `content/techniques/invented-${index}.mdx`), page);

@@ -49,8 +49,14 @@ const rows: string[][] = [];
 for (const file of files) {
   const { default: subject }: { default: Subject } = await import(`./${file}`);
   if (asked.length > 0 && !asked.includes(subject.subject)) continue;
-  for (const entry of await subject.entries()) rows.push([subject.subject, ...(await measured(entry))]);
-  await subject.close?.();
+  try {
+    for (const entry of await subject.entries()) rows.push([subject.subject, ...(await measured(entry))]);
+  } catch (error) {
+    // The others are still worth their table.
+    rows.push([subject.subject, `not measured: ${String(error).split('\n')[0]}`, '', '', '', '', '', '']);
+  } finally {
+    await subject.close?.();
+  }
 }
 if (rows.length === 0) throw new Error(`No subject is called ${asked.join(', ')}.`);
 const [load = 0] = loadavg();
