@@ -13,7 +13,7 @@ const figure = (middle: number | null, { low, high }: PlanBand): ToldFigure => (
 /** The figures of a computed plan, to be kept: its own in the middle, those of the band at the edges. */
 export function toldPlan(
   { targetC }: PlanProblem,
-  { prediction }: PlanOutcome,
+  { prediction }: Pick<PlanOutcome, 'prediction'>,
   bands: PlanBands,
   kept: Pick<ToldPlan, 'at' | 'calcVersion' | 'ofPlan'>,
 ): ToldPlan {
