@@ -44,6 +44,7 @@ import { type RecordFindingId, recordStage } from './record-stage.ts';
 import { type RuleSetUsed, ruleSetsUsed } from './rule-sets-used.ts';
 import { standingStage } from './standing-stage.ts';
 import { CALC_VERSION } from './version.ts';
+import { withoutBareNitrite, withoutBareSalt } from './whole-muscle.ts';
 import { withThermometers } from './with-thermometers.ts';
 
 export interface AssessContext {
@@ -117,8 +118,10 @@ export function assess(entered: Batch, { composition, today, withdrawn }: Assess
   const batch = withThermometers(entered, today);
   const { familyId } = batch.formula;
   const finishedMassG = entryValue('mass', batch.product.finished);
-  const formula = formulaStage(batch.formula, { composition, finishedMassG });
-  const cure = cureStage(batch, { composition, formulaResult: formula, finishedMassG });
+  const formulaResult = formulaStage(batch.formula, { composition, finishedMassG });
+  const formula = withoutBareSalt(batch, formulaResult);
+  const cureResult = cureStage(batch, { composition, formulaResult, finishedMassG });
+  const cure = withoutBareNitrite(batch, cureResult);
   const dryCure = batch.dryCure ? dryCureStage({ cure: batch.cure, dryCure: batch.dryCure }) : null;
   const brine = batch.brine ? brineStage({ cure: batch.cure, brine: batch.brine }, { finishedMassG }) : null;
   const drying = batch.drying ? dryingStage(batch.drying) : null;

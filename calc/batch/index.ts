@@ -24,5 +24,6 @@ export { type BatchSummary, searchSummaries, summaryOf } from './summary.ts';
 export { batchesWithLot, type LotUse, type Traced } from './trace.ts';
 export { type Unconfirmed, unconfirmedRuleSets } from './unconfirmed.ts';
 export { CALC_VERSION } from './version.ts';
+export { isWholeMuscle, mayBringNitrite, withoutBareNitrite, withoutBareSalt } from './whole-muscle.ts';
 export { offsetLimitC, withThermometers } from './with-thermometers.ts';
 export { withoutPeople } from './without-people.ts';

@@ -13,6 +13,7 @@ import type { MouldItem } from '../mould/index.ts';
 import { compensatedSum, entryValue } from '../quantities/index.ts';
 import { carriedFoods } from './carried-foods.ts';
 import type { Batch } from './record.ts';
+import { isWholeMuscle, mayBringNitrite, withoutBareSalt } from './whole-muscle.ts';
 
 /** Linings that are eaten. */
 const FOOD_LININGS: readonly MouldItem['liningKind'][] = ['fat', 'bacon', 'caul', 'leaf'];
@@ -44,7 +45,10 @@ export function labelOf(
   batch: Batch,
   table: CompositionTable,
   details: DetailsTable | null,
-  formulaValues: FormulaValues = formulaStage(batch.formula, { composition: table }).values,
+  formulaValues: FormulaValues = withoutBareSalt(
+    batch,
+    formulaStage(batch.formula, { composition: table }),
+  ).values,
 ): StageResult<LabelValues, LabelFindingId> {
   const cook = batch.process.steps.find(({ kind }) => kind === 'cook');
   return labelStage(batch.label ?? newLabelSlice(), {
@@ -58,5 +62,7 @@ export function labelOf(
     carried: carriedFoods(batch),
     firstCookAt: cook?.startedAt ?? cook?.endedAt ?? null,
     writtenUseBy: batch.product.useBy,
+    curedElsewhere: isWholeMuscle(batch),
+    nitriteElsewhere: mayBringNitrite(batch),
   });
 }

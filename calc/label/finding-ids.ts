@@ -8,6 +8,7 @@ export type LabelFindingId =
   | 'label.juices-lost'
   | 'label.made-of-unknown'
   | 'label.curing-salt-unsplit'
+  | 'label.cure-not-listed'
   | 'label.nitrite-named'
   | 'label.allergen-unknown'
   | 'label.allergen-to-check'

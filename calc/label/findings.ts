@@ -178,6 +178,14 @@ function aboutMass(slice: LabelSlice, context: LabelContext, values: LabelValues
         params: { name, twin: twin.name },
       });
   }
+  if (context.curedElsewhere === true)
+    tell({
+      id: 'label.cure-not-listed',
+      severity: 'caution',
+      field: 'label.extras',
+      params: { nitrite: context.nitriteElsewhere === true ? 'yes' : 'no' },
+      ...(context.nitriteElsewhere === true ? { caution: 'nitrite-not-for-infants' } : {}),
+    });
   if (uncounted(context, values))
     tell({
       id: 'label.crust-not-counted',

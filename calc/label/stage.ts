@@ -34,6 +34,20 @@ function scaled(nutrition: Nutrition, factor: number): Nutrition {
   ) as unknown as Nutrition;
 }
 
+/** Of what a cure brings: open while no extra tells how much salt of it the food took up. */
+const OF_A_CURE = [
+  'sodiumMg',
+  'sugarsG',
+  'addedSugarsG',
+  'carbohydrateG',
+  'availableCarbohydrateG',
+] as const satisfies readonly (keyof Nutrition)[];
+
+function withoutCure(nutrition: Nutrition): Nutrition {
+  const open = OF_A_CURE.map((name) => [name, { ...nutrition[name], value: null, max: null }]);
+  return { ...nutrition, ...Object.fromEntries(open) };
+}
+
 /** Whether any nitrite or nitrate is in it: of its own, or in what comes cured. */
 function nitriteIn(parts: readonly LabelPart[]): boolean {
   return parts.some(
@@ -82,7 +96,7 @@ function labelValues(slice: LabelSlice, context: LabelContext): LabelValues {
   const ingoingG = ingoingOf(parts);
   const finishedG = slice.loss === 'nothing' ? ingoingG : context.finishedG;
   const after = readAfterCook(slice, ingoingG, context.finishedG);
-  const nutrition =
+  const counted =
     after === null || ingoingG === null
       ? null
       : nutritionOf(
@@ -94,6 +108,9 @@ function labelValues(slice: LabelSlice, context: LabelContext): LabelValues {
           })),
           after,
         );
+  const isCureTold = slice.extras.some(({ figures }) => figures.salt.text.trim() !== '');
+  const nutrition =
+    counted !== null && context.curedElsewhere === true && !isCureTold ? withoutCure(counted) : counted;
   const meat = meatGroups(parts);
   const real = parts.filter(({ massG }) => massG !== 0);
   const dryG = compensatedSum(
@@ -130,7 +147,7 @@ function labelValues(slice: LabelSlice, context: LabelContext): LabelValues {
     warnings: audienceWarnings({
       familyId: context.formula.familyId,
       liver: facts.liverG === null ? null : facts.liverG > 0,
-      nitrite: nitrite ? true : unnamed ? null : false,
+      nitrite: nitrite ? true : unnamed || context.nitriteElsewhere === true ? null : false,
       game: real.some(({ row }) => row !== undefined && GAME.includes(row.speciesGroup)),
       alcohol: alcohol === undefined ? null : (alcohol.max ?? 0) > 0,
     }),

@@ -29,6 +29,10 @@ export interface LabelContext {
   readonly firstCookAt: string | null;
   /** Use-by as it stands on the batch sheet. */
   readonly writtenUseBy: string;
+  /** A brine or a dry cure brings salt and sugar that stand in no line. Left out: none does. */
+  readonly curedElsewhere?: boolean;
+  /** It may bring nitrite too. */
+  readonly nitriteElsewhere?: boolean;
 }
 
 /** Where the mass in the moulds is known from. */

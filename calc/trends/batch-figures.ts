@@ -93,8 +93,6 @@ export function batchFigures(batch: Batch, assessment: Assessment, day: string):
     const massG = known(lines.filter((line) => line.part === part).map((line) => line.massG));
     shares[part] = massG === null || totalG === null || !(totalG > 0) ? null : massG / totalG;
   }
-  // Its brine or rub is reckoned elsewhere: what the formula holds is the bare meat.
-  const isWholeMuscle = batch.brine !== undefined || batch.dryCure !== undefined;
   const filledG = mould.values.filledTotalG;
   const finishedG = entryValue('mass', batch.product.finished);
   const ruling = cook.values.logs.find(({ logId }) => logId === cook.values.rulingLogId);
@@ -108,8 +106,8 @@ export function batchFigures(batch: Batch, assessment: Assessment, day: string):
     familyId: batch.formula.familyId,
     state: stateOf(batch).state,
     shares,
-    saltFraction: isWholeMuscle ? null : formula.values.mix.salt.fraction,
-    nitritePpmTotal: isWholeMuscle ? null : cure.values.nitritePpmTotal,
+    saltFraction: formula.values.mix.salt.fraction,
+    nitritePpmTotal: cure.values.nitritePpmTotal,
     ...trimmed(batch),
     filledG,
     finishedG,

@@ -1,4 +1,4 @@
-import type { Batch } from '@larderwright/calc/batch';
+import { type Batch, isWholeMuscle, withoutBareSalt } from '@larderwright/calc/batch';
 import { cureStage } from '@larderwright/calc/cure';
 import type { Finding, MissingInput } from '@larderwright/calc/findings';
 import { type FormulaLine, type FormulaValues, formulaStage } from '@larderwright/calc/formula';
@@ -16,6 +16,8 @@ export interface FormulaComputed {
   /** Of the formula; of the cure what belongs to a line, and every stop. */
   readonly findings: readonly Finding[];
   readonly missing: readonly MissingInput[];
+  /** Brine or dry cure salts the meat: the formula holds it bare. */
+  readonly isSaltElsewhere: boolean;
   /** By line id: where the figures of the line come from, in words. */
   readonly figures: ReadonlyMap<string, string>;
 }
@@ -46,15 +48,18 @@ export async function loadFormula(): Promise<(batch: Batch) => FormulaComputed> 
   const composition = await loadIngredients();
   learnWords(formulaWords);
   learnWords(cureWords);
-  return ({ formula, cure, product }) => {
+  return (batch) => {
+    const { formula, cure, product } = batch;
     const finishedMassG = entryValue('mass', product.finished);
-    const result = formulaStage(formula, { composition, finishedMassG });
-    const ofCure = cureStage({ formula, cure }, { composition, formulaResult: result }).findings.filter(
+    const formulaResult = formulaStage(formula, { composition, finishedMassG });
+    const result = withoutBareSalt(batch, formulaResult);
+    const ofCure = cureStage({ formula, cure }, { composition, formulaResult }).findings.filter(
       ({ field, severity }) => severity === 'stop' || field?.startsWith('formula.lines.'),
     );
     return {
       ...result,
       findings: [...result.findings, ...ofCure],
+      isSaltElsewhere: isWholeMuscle(batch),
       figures: new Map(formula.lines.map((line) => [line.id, figuresText(line, composition)])),
     };
   };

@@ -11,47 +11,51 @@ import { $formula } from './computed.ts';
 export function SaltFigures() {
   return (
     <Computed of={useShared($formula)}>
-      {({ values: { mix, finished } }) => (
-        <>
-          <SaltSources salt={mix.salt} totalG={mix.totalG} />
-          <div class="answers">
-            <Answer
-              label={say.saltOnTheWaterOfThe}
-              value={mix.saltOnWaterFraction === null ? null : percentText(mix.saltOnWaterFraction)}
-              missing={
-                mix.saltOnWaterMinFraction === null
-                  ? say.cannotTellSaltWaterNotKnown
-                  : say.cannotTellAtLeast(percentText(mix.saltOnWaterMinFraction))
-              }
-              worked={
-                <p>
-                  {say.whatBacteriaMeetSaltWholeMix(formulaWorkings.saltOnWater)}
-                  {mix.salt.grams === null || mix.water.grams === null
-                    ? null
-                    : say.here(mix.salt.grams.toFixed(1), mix.water.grams.toFixed(0))}
-                </p>
-              }
-            />
-            {finished === null ? null : (
+      {({ values: { mix, finished }, isSaltElsewhere }) =>
+        isSaltElsewhere ? (
+          <p class="say">{say.reckonedElsewhere}</p>
+        ) : (
+          <>
+            <SaltSources salt={mix.salt} totalG={mix.totalG} />
+            <div class="answers">
               <Answer
-                label={say.saltInTheFinishedSliceAbout}
-                value={finished.saltFraction === null ? null : percentText(finished.saltFraction, 2)}
-                missing={say.cannotTellSaltIngredientNot}
+                label={say.saltOnTheWaterOfThe}
+                value={mix.saltOnWaterFraction === null ? null : percentText(mix.saltOnWaterFraction)}
+                missing={
+                  mix.saltOnWaterMinFraction === null
+                    ? say.cannotTellSaltWaterNotKnown
+                    : say.cannotTellAtLeast(percentText(mix.saltOnWaterMinFraction))
+                }
                 worked={
                   <p>
-                    {say.hereWentCameOutLessDerived(
-                      formulaWorkings.finishedSalt,
-                      gramsText(finished.ingoingG),
-                      gramsText(finished.finishedG),
-                      percentText(finished.lossFraction),
-                    )}
+                    {say.whatBacteriaMeetSaltWholeMix(formulaWorkings.saltOnWater)}
+                    {mix.salt.grams === null || mix.water.grams === null
+                      ? null
+                      : say.here(mix.salt.grams.toFixed(1), mix.water.grams.toFixed(0))}
                   </p>
                 }
               />
-            )}
-          </div>
-        </>
-      )}
+              {finished === null ? null : (
+                <Answer
+                  label={say.saltInTheFinishedSliceAbout}
+                  value={finished.saltFraction === null ? null : percentText(finished.saltFraction, 2)}
+                  missing={say.cannotTellSaltIngredientNot}
+                  worked={
+                    <p>
+                      {say.hereWentCameOutLessDerived(
+                        formulaWorkings.finishedSalt,
+                        gramsText(finished.ingoingG),
+                        gramsText(finished.finishedG),
+                        percentText(finished.lossFraction),
+                      )}
+                    </p>
+                  }
+                />
+              )}
+            </div>
+          </>
+        )
+      }
     </Computed>
   );
 }

@@ -205,13 +205,14 @@ export function SaltBlockView({ salt }: { salt: SaltBlock }) {
     <Block no={6} title={say.saltAllSources}>
       <div class="said-row">
         <p class="rule-line">
-          {say.targetTotalOnWater(
-            <strong>{salt.target ? <Cell value={salt.target} /> : say.ofTotal}</strong>,
-            <strong>{salt.total ?? say.ofTotal}</strong>,
-            <strong>{salt.onWater ?? '______ %'}</strong>,
-            salt.sources ? ` · ${salt.sources}` : '',
-            salt.lined ? ` · ${salt.lined}` : '',
-          )}
+          {salt.elsewhere ??
+            say.targetTotalOnWater(
+              <strong>{salt.target ? <Cell value={salt.target} /> : say.ofTotal}</strong>,
+              <strong>{salt.total ?? say.ofTotal}</strong>,
+              <strong>{salt.onWater ?? '______ %'}</strong>,
+              salt.sources ? ` · ${salt.sources}` : '',
+              salt.lined ? ` · ${salt.lined}` : '',
+            )}
         </p>
         <WriteIn label={say.afterTestPoach} unit="g per kg" />
       </div>

@@ -114,6 +114,8 @@ export interface SaltBlock {
   sources: string | null;
   /** Salt of mix and lining together; null where nothing lines the moulds. */
   lined: string | null;
+  /** What brine or dry cure says of the salt, in place of all else: the formula is then the bare meat. */
+  elsewhere?: string;
 }
 
 export interface TemperatureLimit {

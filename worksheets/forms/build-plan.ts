@@ -1,4 +1,4 @@
-import type { Assessment, Batch } from '@larderwright/calc/batch';
+import { type Assessment, type Batch, isWholeMuscle } from '@larderwright/calc/batch';
 import { fixedText } from '@larderwright/calc/quantities';
 import * as say from '#words/forms/build-plan.ts';
 import { legTitle } from '../batch-sheet/build/cool.ts';
@@ -58,24 +58,21 @@ export function buildPlan(batch: Batch, assessment: Assessment, model: SheetMode
   const { cure, formula } = assessment;
   const begun = batch.formula.lines.length > 0;
   // Limits and figures of whole muscle are another table's: their boxes stay open.
-  const isWholeMuscle = batch.brine !== undefined || batch.dryCure !== undefined;
-  const hasCure = isWholeMuscle || batch.formula.lines.some(({ part }) => part === 'curing-salt');
+  const isMuscle = isWholeMuscle(batch);
+  const hasCure = isMuscle || batch.formula.lines.some(({ part }) => part === 'curing-salt');
   const { nitritePpmTotal } = cure.values;
   const allergens = model.warnings.allergens;
   return {
     product: model.header.product,
     family: model.header.family,
     kitchen: model.header.kitchen,
-    saltOnWater: isWholeMuscle ? null : percent(formula.values.mix.saltOnWaterFraction, 1),
-    nitrite:
-      begun && !isWholeMuscle && nitritePpmTotal !== null
-        ? say.mgKgOnTotal2(fixedText(nitritePpmTotal, 1, 'up'))
-        : null,
+    saltOnWater: percent(formula.values.mix.saltOnWaterFraction, 1),
+    nitrite: begun && nitritePpmTotal !== null ? say.mgKgOnTotal2(fixedText(nitritePpmTotal, 1, 'up')) : null,
     packing: batch.label?.pack ? PACK_NAMES[batch.label.pack] : null,
     users: batch.label?.audience ? AUDIENCE_NAMES[batch.label.audience] : null,
     beyond: batch.drying !== undefined || batch.dryCure !== undefined,
     steps: planSteps({
-      cure: begun && !hasCure ? false : isWholeMuscle ? null : cureLimit(assessment),
+      cure: begun && !hasCure ? false : isMuscle ? null : cureLimit(assessment),
       grind: [
         PLAN_WORDS.grindLimit(model.temperatures.map(({ label, limit }) => `${label} ${limit}`).join(', ')),
       ],

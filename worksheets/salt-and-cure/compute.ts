@@ -1,4 +1,4 @@
-import type { Batch } from '@larderwright/calc/batch';
+import { type Batch, isWholeMuscle, withoutBareNitrite, withoutBareSalt } from '@larderwright/calc/batch';
 import { type CureValues, cureStage } from '@larderwright/calc/cure';
 import type { Finding, MissingInput, Verdict } from '@larderwright/calc/findings';
 import { type FormulaValues, formulaStage } from '@larderwright/calc/formula';
@@ -16,6 +16,8 @@ export interface CureComputed {
   readonly findings: readonly Finding[];
   readonly verdicts: readonly Verdict[];
   readonly missing: readonly MissingInput[];
+  /** Brine or dry cure salts the meat: nothing of it is told from the formula. */
+  readonly isReckonedElsewhere: boolean;
 }
 
 /** Fetches the composition table and gives the function that judges a batch with it. */
@@ -26,14 +28,16 @@ export async function loadCure(): Promise<(batch: Batch) => CureComputed> {
   return (batch) => {
     const formulaResult = formulaStage(batch.formula, { composition });
     const finishedMassG = entryValue('mass', batch.product.finished);
-    const cure = cureStage(batch, { composition, formulaResult, finishedMassG });
-    const ofSalt = formulaResult.findings.filter(({ field }) => field === 'formula.saltTarget');
+    const cure = withoutBareNitrite(batch, cureStage(batch, { composition, formulaResult, finishedMassG }));
+    const formula = withoutBareSalt(batch, formulaResult);
+    const ofSalt = formula.findings.filter(({ field }) => field === 'formula.saltTarget');
     return {
       cure: cure.values,
-      formula: formulaResult.values,
+      formula: formula.values,
       findings: [...cure.findings, ...ofSalt],
       verdicts: cure.verdicts,
       missing: cure.missing,
+      isReckonedElsewhere: isWholeMuscle(batch),
     };
   };
 }

@@ -34,8 +34,9 @@ const REFUSED: Readonly<Record<Extract<CuringSaltDose, { ok: false }>['reason'],
 };
 
 /** The first thing that stands in the way of a dose. */
-function useWhyNoDose({ cure }: CureComputed, salts: readonly FormulaLine[]): string {
+function useWhyNoDose({ cure, isReckonedElsewhere }: CureComputed, salts: readonly FormulaLine[]): string {
   const { cure: slice } = useShared($batch);
+  if (isReckonedElsewhere) return say.noneReckonedElsewhere;
   if (cure.dose && !cure.dose.dose.ok) return REFUSED[cure.dose.dose.reason];
   if (cure.ruleSet === null) return say.cannotTellChooseWhoseRule;
   const targetPpm = entryValue('ppm', slice.nitriteTarget);

@@ -15,28 +15,32 @@ const ppmText = (ppm: number | null) => (ppm === null ? say.cannotTell : `${fixe
 export function NitriteFigures() {
   return (
     <Computed of={useShared($cure)}>
-      {({ cure }) => (
-        <>
-          <p class="say">
-            {cure.inUse === 'as-weighed'
-              ? say.weightsOffScalePlanStandsLines
-              : say.planNothingHasBeenWeighedYet}
-          </p>
-          <NitriteTable cure={cure} />
-          <Carried cure={cure} />
-          <Worked>
-            <p>
-              {say.gramsCuringSaltStrengthWhat(
-                cure.nitriteG === null
-                  ? say.cannotTell
-                  : say.mgAsSodiumNitrite(fixedText(cure.nitriteG * 1000, 0)),
-              )}
+      {({ cure, isReckonedElsewhere }) =>
+        isReckonedElsewhere ? (
+          <p class="say">{say.reckonedElsewhere}</p>
+        ) : (
+          <>
+            <p class="say">
+              {cure.inUse === 'as-weighed'
+                ? say.weightsOffScalePlanStandsLines
+                : say.planNothingHasBeenWeighedYet}
             </p>
-            {cure.liningG === 0 ? null : <p>{say.liningDosedNothingBelongs}</p>}
-            <p>{say.ion06668WeightNitriteSodium}</p>
-          </Worked>
-        </>
-      )}
+            <NitriteTable cure={cure} />
+            <Carried cure={cure} />
+            <Worked>
+              <p>
+                {say.gramsCuringSaltStrengthWhat(
+                  cure.nitriteG === null
+                    ? say.cannotTell
+                    : say.mgAsSodiumNitrite(fixedText(cure.nitriteG * 1000, 0)),
+                )}
+              </p>
+              {cure.liningG === 0 ? null : <p>{say.liningDosedNothingBelongs}</p>}
+              <p>{say.ion06668WeightNitriteSodium}</p>
+            </Worked>
+          </>
+        )
+      }
     </Computed>
   );
 }

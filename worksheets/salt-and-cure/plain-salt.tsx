@@ -16,12 +16,16 @@ import { $cure } from './computed.ts';
 export function PlainSalt() {
   return (
     <Computed of={useShared($cure)}>
-      {(computed) => (
-        <>
-          <Need computed={computed} />
-          <SaltSources salt={computed.formula.mix.salt} totalG={computed.formula.mix.totalG} />
-        </>
-      )}
+      {(computed) =>
+        computed.isReckonedElsewhere ? (
+          <p class="say">{say.reckonedElsewhere}</p>
+        ) : (
+          <>
+            <Need computed={computed} />
+            <SaltSources salt={computed.formula.mix.salt} totalG={computed.formula.mix.totalG} />
+          </>
+        )
+      }
     </Computed>
   );
 }

@@ -1,3 +1,4 @@
+import * as say from '#words/salt-and-cure/nitrite-figures.ts';
 import { Computed } from '../parts/computed.tsx';
 import { FindingList } from '../parts/finding-list.tsx';
 import { VerdictLine } from '../parts/verdict-line.tsx';
@@ -10,8 +11,9 @@ import { OWN_FIELDS } from './cure-fields.tsx';
 export function Verdicts() {
   return (
     <Computed of={useShared($cure)}>
-      {({ verdicts, findings }) => (
+      {({ verdicts, findings, isReckonedElsewhere }) => (
         <>
+          {isReckonedElsewhere ? <p class="say">{say.reckonedElsewhere}</p> : null}
           <div aria-live="polite">
             {verdicts.map((verdict, index) => (
               <VerdictLine key={`${verdict.id}-${index}`} verdict={verdict} />

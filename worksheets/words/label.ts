@@ -51,6 +51,10 @@ export const labelWords = {
     title: `The strength of ${p.name} is not known.`,
     body: 'It is listed whole, and its sodium is missing from the salt figure. Type what the pack declares into the formula.',
   }),
+  'label.cure-not-listed': (p) => ({
+    title: `Salt, sugar${p.nitrite === 'yes' ? ', nitrite' : ''} and water of the brine or dry cure are not in this list.`,
+    body: 'The formula holds the bare meat. Add below what the meat took up, with its weight, its salt and what it is made of. Until then salt is left open.',
+  }),
   'label.nitrite-named': () => ({
     title: 'Nitrite is in this food and is named as a preservative.',
     body: 'Never leave it out of the list, however little it is.',

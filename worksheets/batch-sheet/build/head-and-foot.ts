@@ -2,6 +2,7 @@ import {
   type Assessment,
   BATCH_SCHEMA,
   type Batch,
+  mayBringNitrite,
   type RuleSetUsed,
   unconfirmedRuleSets,
 } from '@larderwright/calc/batch';
@@ -45,9 +46,9 @@ export function buildWarnings(batch: Batch, { formula }: Assessment): SheetWarni
   const unknown = allergensUnknown.length;
   const list = lists.filter(Boolean).join('. ');
   const open = unknown > 0 ? say.unknownForLineS2(unknown) : '';
-  const nitrite = batch.formula.lines.some((line) => line.part === 'curing-salt')
-    ? say.nitriteNotForUnder3s
-    : '';
+  const hasNitrite =
+    mayBringNitrite(batch) || batch.formula.lines.some((line) => line.part === 'curing-salt');
+  const nitrite = hasNitrite ? say.nitriteNotForUnder3s : '';
   const liver = liverFraction !== null && liverFraction > 0 ? say.liverVitaminA : '';
   return {
     allergens: [list || (unknown > 0 ? '' : say.noneOfTheListedOnesFound), open].filter(Boolean).join('; '),

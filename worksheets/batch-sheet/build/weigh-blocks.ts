@@ -1,4 +1,4 @@
-import type { Assessment, Batch } from '@larderwright/calc/batch';
+import { type Assessment, type Batch, isWholeMuscle } from '@larderwright/calc/batch';
 import type { LiningKind, MouldFill } from '@larderwright/calc/mould';
 import { fixedText, formatQuantity } from '@larderwright/calc/quantities';
 import * as say from '#words/batch-sheet/build/weigh-blocks.ts';
@@ -6,6 +6,7 @@ import { LINING_NAMES } from '../../words/mould-names.ts';
 import type { CureBlock, FillBlock, PreStart, SaltBlock } from '../sheet-model.ts';
 import { filled, percent, words, worked } from './filled.ts';
 import { sheetVerdicts } from './verdicts.ts';
+import { cureElsewhere, saltElsewhere } from './whole-muscle.ts';
 
 /** Boxes for moulds when nobody has said how many there are. */
 const BLANK_MOULDS = 8;
@@ -21,22 +22,26 @@ export function buildPreStart(batch: Batch): PreStart {
 }
 
 /** The cure line; null when the batch holds no curing salt, so that the box prints empty. */
-export function buildCure(batch: Batch, { cure, formula }: Assessment): CureBlock | null {
+export function buildCure(batch: Batch, assessment: Assessment): CureBlock | null {
+  const { cure, formula } = assessment;
   const lines = batch.formula.lines.filter((line) => line.part === 'curing-salt');
-  if (lines.length === 0) return null;
+  const isMuscle = isWholeMuscle(batch);
+  if (lines.length === 0 && !isMuscle) return null;
   const massOf = new Map(formula.values.planned.lines.map((line) => [line.lineId, line.massG]));
   const { nitritePpmMeat, nitritePpmTotal, nitriteIonPpmMeat, nitriteIonPpmTotal, inUse } = cure.values;
   const ppm = (value: number | null) => (value === null ? say.cannotTell : fixedText(value, 1, 'up'));
   const basis = inUse === 'as-weighed' ? say.asWeighed : say.asPlanned;
+  const weighed = lines.map((line) => ({
+    name: words(line.name) ?? say.curingSalt,
+    strength: line.cure ? filled('fraction', line.cure.nitrite, '%') : null,
+    grams:
+      line.basis === 'mass' ? filled('mass', line.amount, 'g') : worked(massOf.get(line.id) ?? null, true),
+    actual: filled('mass', line.actual, 'g'),
+    lot: words(line.lot),
+  }));
+  if (isMuscle) return cureElsewhere(batch, assessment, weighed);
   return {
-    lines: lines.map((line) => ({
-      name: words(line.name) ?? say.curingSalt,
-      strength: line.cure ? filled('fraction', line.cure.nitrite, '%') : null,
-      grams:
-        line.basis === 'mass' ? filled('mass', line.amount, 'g') : worked(massOf.get(line.id) ?? null, true),
-      actual: filled('mass', line.actual, 'g'),
-      lot: words(line.lot),
-    })),
+    lines: weighed,
     ppm:
       say.mgKgMeatBlockTotalSodium(basis, ppm(nitritePpmMeat), ppm(nitritePpmTotal)) +
       say.andAsIon(ppm(nitriteIonPpmMeat), ppm(nitriteIonPpmTotal)),
@@ -46,8 +51,11 @@ export function buildCure(batch: Batch, { cure, formula }: Assessment): CureBloc
   };
 }
 
-export function buildSalt(batch: Batch, { formula }: Assessment): SaltBlock {
-  const { mix, lined } = formula.values;
+export function buildSalt(batch: Batch, assessment: Assessment): SaltBlock {
+  const { mix, lined } = assessment.formula.values;
+  const elsewhere = saltElsewhere(batch, assessment);
+  if (elsewhere !== null)
+    return { target: null, total: null, onWater: null, sources: null, lined: null, elsewhere };
   const sources = mix.salt.contributions
     .filter((source) => source.grams !== null && source.grams >= 1)
     .toSorted((a, b) => (b.grams ?? 0) - (a.grams ?? 0))

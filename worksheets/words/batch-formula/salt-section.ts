@@ -14,3 +14,5 @@ export const hereWentCameOutLessDerived = (
   lossFraction: string,
 ) =>
   `${finishedSalt} Here ${ingoingG} went in and ${finishedG} came out, ${lossFraction} less. Derived: mass balance.`;
+export const reckonedElsewhere =
+  'Cannot tell here. This batch has a brine or a dry cure: its salt is reckoned on that worksheet. The formula holds the bare meat.';

@@ -44,3 +44,5 @@ export const leastScaleCanWeighG50 = (leastG: string) =>
 export const noWeightIsGiven = (leastG: string) => `${leastG}No weight is given.`;
 export const nitriteWantedWeightRuleCounts = (doseSource: string) =>
   `Nitrite wanted × the weight your rule counts it on ÷ strength of the curing salt, to the step of the scale and never over the limit. ${doseSource}`;
+export const noneReckonedElsewhere =
+  'None here: this batch has a brine or a dry cure. Its curing salt is dosed on that worksheet';

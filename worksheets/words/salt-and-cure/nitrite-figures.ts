@@ -25,3 +25,5 @@ export const noKnownEnd = 'no known end';
 export const makersFigureNotKnownCounted = (highG: string) =>
   `its maker’s figure is not known; counted from nothing to ${highG}`;
 export const bringsMgByItsMaker = (lowG: string) => `brings ${lowG} mg by its maker`;
+export const reckonedElsewhere =
+  'Cannot tell here. This batch has a brine or a dry cure: nitrite in the meat is reckoned and judged on that worksheet, not from the bare meat of the formula.';

@@ -18,3 +18,5 @@ export const formulaHasSaltLinesShareOut = (length: number) =>
 export const thisIsWhatTheFormulaSays = 'This is what the formula says.';
 export const theFormulaSays = (listedG: string) => `The formula says ${listedG}.`;
 export const writeThisSaltIntoTheFormula = 'Write this salt into the formula';
+export const reckonedElsewhere =
+  'Cannot tell here. This batch has a brine or a dry cure: its salt is reckoned on that worksheet. Add none to the formula for it.';
