@@ -1,3 +1,6 @@
+import { COOL_RULE_SETS } from '@larderwright/calc/cooling';
+import { CURE_RULE_SETS } from '@larderwright/calc/cure';
+import { COOK_RULE_SETS } from '@larderwright/calc/lethality';
 import { describe, expect, it } from 'vitest';
 import { FIGURES } from '../../content/figures/index.ts';
 import { ALLERGEN_LISTS } from '../../content/reference/allergens.ts';
@@ -6,6 +9,7 @@ import { SHELF_RULES } from '../../content/reference/shelf.ts';
 import { STAGE_GROUPS } from '../../content/reference/stages.ts';
 import { KEEPING_GROUPS } from '../../content/reference/storage.ts';
 import { ALL_SOURCES } from '../../content/sources.ts';
+import { readCollection } from './read-content.ts';
 
 const ids = (rows: readonly { id: string }[]) => rows.map(({ id }) => id);
 
@@ -14,6 +18,19 @@ describe('the allergen lists', () => {
     // Regulation (EU) No 1169/2011, Annex II; Food Allergen Labeling and Consumer Protection Act with the FASTER Act.
     const sizes = Object.fromEntries(ALLERGEN_LISTS.map(({ id, classes }) => [id, classes.length]));
     expect(sizes).toEqual({ 'eu-uk-14': 14, 'us-9': 9 });
+  });
+});
+
+describe('the tables of limits', () => {
+  it.each([
+    { table: 'cooling-windows', sets: COOL_RULE_SETS },
+    { table: 'cooking-lethality', sets: COOK_RULE_SETS },
+    { table: 'nitrite-limits', sets: CURE_RULE_SETS },
+  ])('list the sources of every rule set they show: $table', ({ table, sets }) => {
+    const listed = readCollection('tables').find(({ id }) => id === table)?.data.sources;
+    const leanOn = sets.flatMap(({ sources }) => sources);
+    expect(leanOn.length).toBeGreaterThan(5);
+    expect(leanOn.filter((id) => !(Array.isArray(listed) && listed.includes(id)))).toEqual([]);
   });
 });
 
