@@ -1,3 +1,5 @@
+import { createServer } from 'node:http';
+import type { AddressInfo } from 'node:net';
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { openPage } from './browser.ts';
@@ -128,4 +130,27 @@ describe('on paper', () => {
         .evaluate((p) => p.getBoundingClientRect().height),
     ).toBeGreaterThan(0);
   });
+});
+
+it('a page that asks another host is found out, and the other host hears nothing', async () => {
+  // The same server under two names: its own, and one that any browser but that of the tests would find.
+  const heard: string[] = [];
+  const server = createServer((request, response) => {
+    heard.push(`${request.headers.host?.split(':')[0]}${request.url}`);
+    const { port } = server.address() as AddressInfo;
+    response.setHeader('Content-Type', 'text/html');
+    response.end(
+      `<title>Planted</title><link rel="icon" href="data:,"><img alt="" src="http://localhost:${port}/told.png">`,
+    );
+  });
+  await new Promise<void>((listening) => server.listen(0, '127.0.0.1', listening));
+  try {
+    const { port } = server.address() as AddressInfo;
+    await using visit = await openPage('/', { origin: `http://127.0.0.1:${port}` });
+    expect(visit.problems).toContain(`request to another host: http://localhost:${port}/told.png`);
+    expect(visit.problems.join(' ')).toContain('ERR_NAME_NOT_RESOLVED');
+    expect(heard).toEqual(['127.0.0.1/']);
+  } finally {
+    server.close();
+  }
 });
